@@ -2,7 +2,7 @@
 
 import { normalised } from '../num/angle.ts';
 import { SAME_POINT } from '../num/tolerances.ts';
-import { type Frame, type Point, type Vec, distance, heading, unit } from './point.ts';
+import { type Frame, type Point, type Vec, distance, heading, moved, quarterTurned, unit } from './point.ts';
 
 export interface Line<F extends Frame> {
   readonly kind: 'line';
@@ -33,7 +33,8 @@ export function lineFrom<F extends Frame>(from: Point<F>, to: Point<F>): Line<F>
  */
 export function arcByBulge<F extends Frame>(from: Point<F>, to: Point<F>, bulge: number): Segment<F> {
   const chord = distance(from, to);
-  if (chord === 0 || Math.abs(bulge) * chord < 2 * SAME_POINT * 1e-3) return lineFrom(from, to);
+  // The rise of the arc over its chord is half the chord times the bulge.
+  if (Math.abs(bulge) * chord <= 2 * SAME_POINT) return lineFrom(from, to);
   const radius = (chord * (1 + bulge * bulge)) / (4 * Math.abs(bulge));
   // Signed distance from the middle of the chord to the centre, along the chord turned a quarter clockwise.
   const toCentre = (chord * (1 - bulge * bulge)) / (4 * bulge);
@@ -56,13 +57,25 @@ export function segmentLength<F extends Frame>(s: Segment<F>): number {
   return s.kind === 'line' ? distance(s.from, s.to) : s.radius * Math.abs(s.sweep);
 }
 
-/** The point a part of the way along; 0 at the start, 1 at the end. */
+/**
+ * The point a part of the way along; 0 at the start, 1 at the end. An arc of up to a half turn is stepped off along its
+ * chord, because going round a far centre would cost a flat arc its last digits.
+ */
 export function pointOnSegment<F extends Frame>(s: Segment<F>, part: number): Point<F> {
   if (part === 0) return s.from;
   if (part === 1) return s.to;
-  if (s.kind === 'line') return { x: s.from.x + (s.to.x - s.from.x) * part, y: s.from.y + (s.to.y - s.from.y) * part };
-  const angle = s.start + s.sweep * part;
-  return { x: s.centre.x + s.radius * Math.cos(angle), y: s.centre.y + s.radius * Math.sin(angle) };
+  const dx = s.to.x - s.from.x;
+  const dy = s.to.y - s.from.y;
+  if (s.kind === 'line') return { x: s.from.x + dx * part, y: s.from.y + dy * part };
+  if (Math.abs(s.sweep) > Math.PI) {
+    const angle = s.start + s.sweep * part;
+    return { x: s.centre.x + s.radius * Math.cos(angle), y: s.centre.y + s.radius * Math.sin(angle) };
+  }
+  const half = s.sweep / 2;
+  const grown = Math.sin(half * part) / Math.sin(half);
+  const cos = Math.cos(half * (part - 1)) * grown;
+  const sin = Math.sin(half * (part - 1)) * grown;
+  return { x: s.from.x + cos * dx - sin * dy, y: s.from.y + sin * dx + cos * dy };
 }
 
 /** The unit tangent, pointing the way the segment runs, a part of the way along. */
@@ -76,19 +89,11 @@ export function tangentOnSegment<F extends Frame>(s: Segment<F>, part: number): 
 
 /** The part (0 to 1) at which the nearest point of the segment lies, and how far away it is in inches. */
 export function nearestOnSegment<F extends Frame>(s: Segment<F>, p: Point<F>): { readonly part: number; readonly distance: number } {
-  if (s.kind === 'line') {
-    const dx = s.to.x - s.from.x;
-    const dy = s.to.y - s.from.y;
-    const lengthSquared = dx * dx + dy * dy;
-    const raw = lengthSquared === 0 ? 0 : ((p.x - s.from.x) * dx + (p.y - s.from.y) * dy) / lengthSquared;
-    const part = raw < 0 ? 0 : raw > 1 ? 1 : raw;
-    return { part, distance: Math.hypot(s.from.x + dx * part - p.x, s.from.y + dy * part - p.y) };
-  }
-  const part = partOfAngle(s, Math.atan2(p.y - s.centre.y, p.x - s.centre.x));
-  if (part <= 1) return { part, distance: Math.abs(distance(s.centre, p) - s.radius) };
-  const toStart = distance(s.from, p);
-  const toEnd = distance(s.to, p);
-  return toStart <= toEnd ? { part: 0, distance: toStart } : { part: 1, distance: toEnd };
+  const bearing = bearingOf(s);
+  const part = partAt(bearing, p);
+  if (part <= 0) return { part: 0, distance: distance(s.from, p) };
+  if (part >= 1) return { part: 1, distance: distance(s.to, p) };
+  return { part, distance: Math.abs(sideOf(bearing, p)) };
 }
 
 /** How far along an arc (0 at its start, 1 at its end) a direction from its centre lies; above 1 when off the arc. */
@@ -109,4 +114,72 @@ export function stretchOfSegment<F extends Frame>(s: Segment<F>, a: number, b: n
   const to = pointOnSegment(s, b);
   if (s.kind === 'line') return { kind: 'line', from, to };
   return { ...s, from, to, start: s.start + s.sweep * a, sweep: s.sweep * (b - a) };
+}
+
+/**
+ * A segment seen from its middle, the form in which a line and an arc obey the same formulas and a flat arc keeps all its digits
+ * (its centre, far away, is never used). The curvature is positive when the arc turns clockwise on the screen, in 1 / inch.
+ */
+export interface Bearing<F extends Frame> {
+  readonly middle: Point<F>;
+  /** Unit tangent at the middle, the way the segment runs. */
+  readonly tangent: Vec<F>;
+  /** The tangent turned a quarter clockwise: to the right of the way the segment runs. */
+  readonly normal: Vec<F>;
+  readonly curvature: number;
+  readonly length: number;
+}
+
+/** The segment seen from its middle. A segment of no length is given the direction of x. */
+export function bearingOf<F extends Frame>(s: Segment<F>): Bearing<F> {
+  const dx = s.to.x - s.from.x;
+  const dy = s.to.y - s.from.y;
+  const chord = Math.hypot(dx, dy);
+  const half: Point<F> = { x: (s.from.x + s.to.x) / 2, y: (s.from.y + s.to.y) / 2 };
+  if (s.kind === 'line' || s.radius === 0) {
+    const tangent: Vec<F> = chord === 0 ? { x: 1, y: 0 } : { x: dx / chord, y: dy / chord };
+    return { middle: half, tangent, normal: quarterTurned(tangent), curvature: 0, length: chord };
+  }
+  const curvature = Math.sign(s.sweep) / s.radius;
+  const length = s.radius * Math.abs(s.sweep);
+  if (chord === 0 || Math.abs(s.sweep) > Math.PI) {
+    const tangent = tangentOnSegment(s, 0.5);
+    const out = heading<F>(s.start + s.sweep / 2);
+    return { middle: moved(s.centre, out, s.radius), tangent, normal: quarterTurned(tangent), curvature, length };
+  }
+  const tangent: Vec<F> = { x: dx / chord, y: dy / chord };
+  const normal = quarterTurned(tangent);
+  return { middle: moved(half, normal, (-chord * Math.tan(s.sweep / 4)) / 2), tangent, normal, curvature, length };
+}
+
+/**
+ * How far a point lies to the right of the whole line or circle a segment belongs to, seen the way it runs; negative to the left.
+ * Maths: the power of the point, (|p - c|^2 - r^2) / (|p - c| + r), divided through by the radius.
+ */
+export function sideOf<F extends Frame>(b: Bearing<F>, p: Point<F>): number {
+  const x = p.x - b.middle.x;
+  const y = p.y - b.middle.y;
+  const inward = x * b.normal.x + y * b.normal.y;
+  if (b.curvature === 0) return inward;
+  const toCentre = Math.hypot(b.normal.x - b.curvature * x, b.normal.y - b.curvature * y);
+  return (2 * inward - b.curvature * (x * x + y * y)) / (1 + toCentre);
+}
+
+/** At which part of the segment the point lies square to it; below 0 before its start, above 1 beyond its end. */
+export function partAt<F extends Frame>(b: Bearing<F>, p: Point<F>): number {
+  if (b.length === 0) return 0;
+  const x = p.x - b.middle.x;
+  const y = p.y - b.middle.y;
+  const along = x * b.tangent.x + y * b.tangent.y;
+  if (b.curvature === 0) return 0.5 + along / b.length;
+  const inward = x * b.normal.x + y * b.normal.y;
+  return 0.5 + Math.atan2(b.curvature * along, 1 - b.curvature * inward) / (b.curvature * b.length);
+}
+
+/** The unit vector square to the whole line or circle at a point: towards its right side, seen the way the segment runs. */
+export function rightOf<F extends Frame>(b: Bearing<F>, p: Point<F>): Vec<F> {
+  if (b.curvature === 0) return b.normal;
+  const x = b.normal.x - b.curvature * (p.x - b.middle.x);
+  const y = b.normal.y - b.curvature * (p.y - b.middle.y);
+  return unit({ x, y });
 }
