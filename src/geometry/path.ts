@@ -4,7 +4,7 @@
 // arc turns clockwise on the screen; 0 is a straight line. No arc is more than a half turn, so |bulge| <= 1.
 
 import type { Frame, Point } from './point.ts';
-import { type Segment, arcByBulge, lineFrom } from './segment.ts';
+import { type Segment, arcByBulge, bulgeOf, halfTurnsOf, lineFrom } from './segment.ts';
 
 declare const drawnIn: unique symbol;
 
@@ -67,13 +67,12 @@ export function segmentsOf<F extends Frame>(path: Path<F>): readonly Segment<F>[
   return segments;
 }
 
-/** The path made of these segments, each starting where the one before ends. */
+/**
+ * The path made of these segments, each starting where the one before ends. Segment i starts at vertex i, unless there are
+ * arcs of more than a half turn, which take two vertices.
+ */
 export function pathOfSegments<F extends Frame>(segments: readonly Segment<F>[], closed: boolean): Path<F> {
-  const vertices: Vertex[] = segments.map((s) => ({
-    x: s.from.x,
-    y: s.from.y,
-    bulge: s.kind === 'line' ? 0 : Math.tan(s.sweep / 4),
-  }));
+  const vertices: Vertex[] = segments.flatMap(halfTurnsOf).map((s) => ({ x: s.from.x, y: s.from.y, bulge: bulgeOf(s) }));
   const last = segments[segments.length - 1];
   if (!closed && last) vertices.push({ x: last.to.x, y: last.to.y, bulge: 0 });
   return { closed, vertices };

@@ -1,7 +1,7 @@
 // One stretch of a path: a straight line or a circular arc, with all that is measured of it in closed form.
 
 import { normalised } from '../num/angle.ts';
-import { SAME_POINT } from '../num/tolerances.ts';
+import { SAME_ANGLE, SAME_POINT } from '../num/tolerances.ts';
 import { type Frame, type Point, type Vec, distance, heading, moved, quarterTurned, unit } from './point.ts';
 
 export interface Line<F extends Frame> {
@@ -182,4 +182,17 @@ export function rightOf<F extends Frame>(b: Bearing<F>, p: Point<F>): Vec<F> {
   const x = b.normal.x - b.curvature * (p.x - b.middle.x);
   const y = b.normal.y - b.curvature * (p.y - b.middle.y);
   return unit({ x, y });
+}
+
+/** The segment cut into pieces of at most a half turn each, as a path needs them; a line or a shorter arc comes back as it is. */
+export function halfTurnsOf<F extends Frame>(s: Segment<F>): readonly Segment<F>[] {
+  if (s.kind === 'line') return [s];
+  const count = Math.ceil((Math.abs(s.sweep) - SAME_ANGLE) / Math.PI);
+  if (count <= 1) return [s];
+  return Array.from({ length: count }, (_, i) => stretchOfSegment(s, i / count, (i + 1) / count));
+}
+
+/** The bulge of a segment of at most a half turn: tan of a quarter of its sweep, 0 for a line. Source: DXF reference, polyline bulge. */
+export function bulgeOf<F extends Frame>(s: Segment<F>): number {
+  return s.kind === 'line' ? 0 : Math.max(-1, Math.min(1, Math.tan(s.sweep / 4)));
 }
