@@ -1,6 +1,7 @@
 // The needle line of a template and a foot, with its contact map: which stretch of edge, or which corner, the foot
 // touches at every point of it.
 
+import type { Contact, EdgeStretch } from '../geometry/offset/contact.ts';
 import type { Path } from '../geometry/path.ts';
 
 /** The edge a needle line comes from. */
@@ -23,24 +24,11 @@ export interface NeedleLine {
 }
 
 /** One piece of the needle line and what the foot touches there. */
-export interface Contact {
-  readonly kind: 'edge' | 'corner';
-  /** Index of the edge's line or arc the foot rolls along, or of the vertex it turns about. */
-  readonly edge: number;
-  /** Inches along the edge where the contact begins and ends; the same for a corner. Against the edge's own direction, start is greater than end. */
-  readonly edgeStart: number;
-  readonly edgeEnd: number;
-  /** Inches along the needle line where this piece begins and ends. */
-  readonly start: number;
-  readonly end: number;
-}
+export type { Contact, Touch } from '../geometry/offset/contact.ts';
 
 /** A stretch of edge the foot cannot touch, in inches along the edge; a stretch over the edge's start has end < start. */
-export interface MissedEdge {
+export interface MissedEdge extends EdgeStretch {
   readonly from: EdgeName;
-  readonly start: number;
-  readonly end: number;
-  readonly length: number;
 }
 
 /** All needle lines of one template with one foot. */

@@ -21,3 +21,18 @@ export const MEANT_TO_MEET = 1 / 4;
 
 /** What a quilter would see. */
 export const EYE = 1 / 32;
+
+/** Rounding slack of an offset: ends of its pieces nearer than this are one place, and a stretch of edge shorter than this is a point of it. */
+export const WELD = 1e-8;
+
+/** Rounding slack of a half turn in radians: a corner nearer to it than this is a cusp, its two sides tangent. */
+export const SAME_TURN = 1e-7;
+
+/** An offset shorter than this is what rounding leaves where two pieces run side by side, not a line. */
+export const SLIVER = 1e-4;
+
+/** A stretch of edge shorter than this counts as touched when its neighbours are. */
+export const TOUCHED = 1e-6;
+
+/** Two stretches whose directions differ by less than this, in radians, join smoothly: no corner a maker would see or round. */
+export const SMOOTH_JOINT = 1e-6;

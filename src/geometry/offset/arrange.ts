@@ -1,0 +1,133 @@
+// The raw pieces of an offset cut where they meet, and what is left of them: the stretches clear of the edge.
+// Between two meetings a stretch is either clear of the edge all along or too near all along, so its middle decides.
+
+import Flatbush from 'flatbush';
+import { WELD } from '../../num/tolerances.ts';
+import { boundsMeet, boundsOfSegment, type Bounds } from '../bounds.ts';
+import { meetSegments } from '../meet-segments.ts';
+import { type Frame, distance } from '../point.ts';
+import { pointOnSegment, segmentLength } from '../segment.ts';
+import { indexOf } from '../segment-index.ts';
+import type { IsClear } from './clearance.ts';
+import type { RawPiece } from './raw-pieces.ts';
+
+/** A part of a raw piece between two places where it meets others. */
+export interface Stretch {
+  /** Index of the raw piece. */
+  readonly piece: number;
+  /** Where on the piece it starts and ends, 0 <= a < b <= 1. */
+  readonly a: number;
+  readonly b: number;
+  /** The places (by number) it leads from and to. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The clear stretches, and the place at which each raw piece starts. */
+export interface Arrangement {
+  readonly stretches: readonly Stretch[];
+  readonly startPlaces: readonly number[];
+}
+
+/** Cuts raw pieces where they meet and keeps the stretches that are clear of the edge. */
+export function arrange<F extends Frame>(pieces: readonly RawPiece<F>[], isClear: IsClear<F>): Arrangement {
+  const places = makePlaces();
+  const cuts = pieces.map((): Cut[] => []);
+  const ends = pieces.map(() => ({ start: places.add(), end: places.add() }));
+  pieces.forEach((piece, i) => {
+    const next = (i + 1) % pieces.length;
+    if (distance(piece.segment.to, pieces[next]!.segment.from) <= 2 * WELD) places.join(ends[i]!.end, ends[next]!.start);
+    if (piece.isPoint) places.join(ends[i]!.start, ends[i]!.end);
+  });
+  for (const [i, j] of pairsToMeet(pieces)) {
+    for (const meeting of meetSegments(pieces[i]!.segment, pieces[j]!.segment)) {
+      const partsOfI = meeting.kind === 'overlap' ? meeting.partsA : [meeting.partA];
+      const partsOfJ = meeting.kind === 'overlap' ? meeting.partsB : [meeting.partB];
+      partsOfI.forEach((part, k) => {
+        const place = places.add();
+        cuts[i]!.push({ part, place });
+        cuts[j]!.push({ part: partsOfJ[k]!, place });
+      });
+    }
+  }
+  pieces.forEach((piece, i) => {
+    if (piece.isPoint) return;
+    cuts[i] = [{ part: 0, place: ends[i]!.start }, ...cuts[i]!.sort((one, other) => one.part - other.part), { part: 1, place: ends[i]!.end }];
+    joinNeighbours(cuts[i]!, segmentLength(piece.segment), places);
+  });
+  const stretches: Stretch[] = [];
+  pieces.forEach((piece, i) => {
+    const own = cuts[i]!;
+    let start = own[0];
+    for (let k = 1; k < own.length; k++) {
+      const stop = own[k]!;
+      const from = places.find(start!.place);
+      const to = places.find(stop.place);
+      if (from === to) continue;
+      if (isClear(pointOnSegment(piece.segment, (start!.part + stop.part) / 2))) stretches.push({ piece: i, a: start!.part, b: stop.part, from, to });
+      start = stop;
+    }
+  });
+  return { stretches, startPlaces: ends.map(({ start }) => places.find(start)) };
+}
+
+interface Cut {
+  readonly part: number;
+  readonly place: number;
+}
+
+/** Cuts of one piece that lie within rounding slack of each other are one place. */
+function joinNeighbours(cuts: readonly Cut[], length: number, places: Places): void {
+  for (let k = 1; k < cuts.length; k++) {
+    if ((cuts[k]!.part - cuts[k - 1]!.part) * length <= WELD) places.join(cuts[k - 1]!.place, cuts[k]!.place);
+  }
+}
+
+/** Numbered places, of which some turn out to be the same one (a union-find forest, R. E. Tarjan 1975). */
+interface Places {
+  readonly add: () => number;
+  readonly join: (a: number, b: number) => void;
+  readonly find: (a: number) => number;
+}
+
+function makePlaces(): Places {
+  const parents: number[] = [];
+  const find = (a: number): number => {
+    while (parents[a]! !== a) a = parents[a] = parents[parents[a]!]!;
+    return a;
+  };
+  return {
+    add: () => parents.push(parents.length) - 1,
+    join: (a, b) => {
+      parents[find(b)] = find(a);
+    },
+    find,
+  };
+}
+
+/** Up to so many pieces, comparing the extents of all pairs is quicker than an index. */
+const FEW = 100;
+
+/** Pairs of pieces that may meet, apart from where one runs smoothly on into the next. */
+function pairsToMeet<F extends Frame>(pieces: readonly RawPiece<F>[]): readonly (readonly [number, number])[] {
+  const bounds = pieces.map((piece) => boundsOfSegment(piece.segment));
+  const pairs: (readonly [number, number])[] = [];
+  const consider = (i: number, j: number) => {
+    if (pieces[i]!.isPoint || pieces[j]!.isPoint) return;
+    if (j === i + 1 && pieces[j]!.isSmoothBefore) return;
+    if (i === 0 && j === pieces.length - 1 && pieces[0]!.isSmoothBefore) return;
+    pairs.push([i, j]);
+  };
+  if (pieces.length <= FEW) {
+    for (let i = 0; i < bounds.length; i++) {
+      for (let j = i + 1; j < bounds.length; j++) if (boundsMeet(bounds[i]!, bounds[j]!, WELD)) consider(i, j);
+    }
+    return pairs;
+  }
+  const index: Flatbush = indexOf(bounds);
+  const near = (b: Bounds) => index.search(b.minX - WELD, b.minY - WELD, b.maxX + WELD, b.maxY + WELD);
+  bounds.forEach((b, i) => {
+    for (const j of near(b)) if (j > i) consider(i, j);
+  });
+  return pairs;
+}

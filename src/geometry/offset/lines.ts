@@ -1,0 +1,135 @@
+// Strung stretches made into paths with their contact maps: clockwise, starting where the edge starts, longest first.
+
+import { SLIVER, WELD } from '../../num/tolerances.ts';
+import { lengthsBefore, pathLength, signedArea } from '../measure.ts';
+import { type Path, type Vertex, closedPath, openPath } from '../path.ts';
+import type { Frame } from '../point.ts';
+import { type Segment, reversedSegment, stretchOfSegment } from '../segment.ts';
+import type { Arrangement, Stretch } from './arrange.ts';
+import type { Contact, OffsetLoop, Touch } from './contact.ts';
+import type { RawPiece } from './raw-pieces.ts';
+import type { TwinStretch } from './trace.ts';
+
+/** A piece of a line before it is measured; without a segment when the roller touches a whole stretch from one place. */
+interface Rolled<F extends Frame> {
+  readonly segment?: Segment<F>;
+  readonly touch: Touch;
+  readonly opposite?: Touch;
+}
+
+/** The closed line of some stretches that lead round. */
+export function closedLine<F extends Frame>(pieces: readonly RawPiece<F>[], { startPlaces }: Arrangement, loop: readonly Stretch[]): OffsetLoop<F> | undefined {
+  const rolled: Rolled<F>[] = [];
+  loop.forEach((s, i) => {
+    const before = loop[(i + loop.length - 1) % loop.length]!;
+    for (const piece of pointsBetween(pieces, startPlaces, before, s)) rolled.push({ touch: touchOf(piece) });
+    rolled.push(rolledAlong(pieces, s));
+  });
+  const forward = measured(rolled, true);
+  if (forward.length < SLIVER) return undefined;
+  const isClockwise = signedArea(forward.path) >= 0;
+  const clockwise = isClockwise ? rolled : reversed(rolled);
+  return measured(startingAtTheEdge(clockwise), true);
+}
+
+/** The open centre line of some twins, run so that it starts where the edge is touched first. */
+export function openLine<F extends Frame>(pieces: readonly RawPiece<F>[], { startPlaces }: Arrangement, twins: readonly TwinStretch[]): OffsetLoop<F> | undefined {
+  const rolled: Rolled<F>[] = [];
+  const first = twins[0]!;
+  const last = twins[twins.length - 1]!;
+  for (const piece of pointsBetween(pieces, startPlaces, first.back, first.there)) rolled.push({ touch: touchOf(piece) });
+  twins.forEach((twin, i) => {
+    const before = twins[i - 1];
+    if (before) for (const piece of pointsBetween(pieces, startPlaces, before.there, twin.there)) rolled.push({ touch: touchOf(piece) });
+    if (before) for (const piece of pointsBetween(pieces, startPlaces, twin.back, before.back)) rolled.push({ touch: against(touchOf(piece)) });
+    rolled.push({ ...rolledAlong(pieces, twin.there), opposite: against(touchAlong(pieces, twin.back)) });
+  });
+  for (const piece of pointsBetween(pieces, startPlaces, last.there, last.back)) rolled.push({ touch: touchOf(piece) });
+  const there = touchAlong(pieces, first.there).edgeStart;
+  const back = touchAlong(pieces, last.back).edgeStart;
+  const line = measured(there <= back ? rolled : turnedRound(rolled), false);
+  return line.length < SLIVER ? undefined : line;
+}
+
+/** Longest first; of equal ones, the one that starts first along the edge. */
+export function longestFirst<F extends Frame>(lines: readonly OffsetLoop<F>[]): readonly OffsetLoop<F>[] {
+  const start = (line: OffsetLoop<F>) => Math.min(line.contacts[0]!.edgeStart, line.contacts[0]!.edgeEnd);
+  return [...lines].sort((a, b) => (Math.abs(a.length - b.length) > WELD ? b.length - a.length : start(a) - start(b)));
+}
+
+/** Arcs of exactly the roller's radius that it touches while it passes from one stretch to the next. */
+function pointsBetween<F extends Frame>(pieces: readonly RawPiece<F>[], startPlaces: readonly number[], before: Stretch, after: Stretch): readonly RawPiece<F>[] {
+  const passed: RawPiece<F>[] = [];
+  if (before.to !== after.from) return passed;
+  for (let i = (before.piece + 1) % pieces.length; i !== after.piece; i = (i + 1) % pieces.length) {
+    if (!pieces[i]!.isPoint || startPlaces[i] !== before.to) return [];
+    passed.push(pieces[i]!);
+  }
+  return passed;
+}
+
+function rolledAlong<F extends Frame>(pieces: readonly RawPiece<F>[], s: Stretch): Rolled<F> {
+  return { segment: stretchOfSegment(pieces[s.piece]!.segment, s.a, s.b), touch: touchAlong(pieces, s) };
+}
+
+function touchAlong<F extends Frame>(pieces: readonly RawPiece<F>[], s: Stretch): Touch {
+  const { kind, edge, edgeStart, edgeEnd } = pieces[s.piece]!;
+  const at = (part: number) => (part === 0 ? edgeStart : part === 1 ? edgeEnd : edgeStart + (edgeEnd - edgeStart) * part);
+  return { kind, edge, edgeStart: at(s.a), edgeEnd: at(s.b) };
+}
+
+function touchOf({ kind, edge, edgeStart, edgeEnd }: Touch): Touch {
+  return { kind, edge, edgeStart, edgeEnd };
+}
+
+function against(touch: Touch): Touch {
+  return { ...touch, edgeStart: touch.edgeEnd, edgeEnd: touch.edgeStart };
+}
+
+function reversed<F extends Frame>(rolled: readonly Rolled<F>[]): readonly Rolled<F>[] {
+  return [...rolled].reverse().map((r) => ({
+    ...r,
+    ...(r.segment && { segment: reversedSegment(r.segment) }),
+    touch: against(r.touch),
+    ...(r.opposite && { opposite: against(r.opposite) }),
+  }));
+}
+
+/** An open line run the other way, with the other side first. */
+function turnedRound<F extends Frame>(rolled: readonly Rolled<F>[]): readonly Rolled<F>[] {
+  return reversed(rolled).map((r) => (r.opposite ? { ...r, touch: r.opposite, opposite: r.touch } : { ...r, touch: against(r.touch) }));
+}
+
+/** A closed line begun where its contact lies first along the edge. */
+function startingAtTheEdge<F extends Frame>(rolled: readonly Rolled<F>[]): readonly Rolled<F>[] {
+  const count = rolled.length;
+  const firstBetween = rolled.map((r, i) => Math.min(rolled[(i + count - 1) % count]!.touch.edgeEnd, r.touch.edgeStart));
+  const least = Math.min(...firstBetween);
+  const isFirst = (i: number) => firstBetween[i]! <= least;
+  const start = rolled.findIndex((_, i) => isFirst(i) && !isFirst((i + count - 1) % count));
+  return start <= 0 ? rolled : [...rolled.slice(start), ...rolled.slice(0, start)];
+}
+
+function measured<F extends Frame>(rolled: readonly Rolled<F>[], closed: boolean): OffsetLoop<F> {
+  const path = pathOf(rolled, closed);
+  const before = lengthsBefore(path);
+  let passed = 0;
+  const contacts = rolled.map(({ segment, touch, opposite }): Contact => {
+    const start = before[passed]!;
+    if (segment) passed++;
+    return { ...touch, start, end: before[passed]!, ...(opposite && { opposite }) };
+  });
+  return { path, length: pathLength(path), area: closed ? Math.abs(signedArea(path)) : 0, contacts };
+}
+
+function pathOf<F extends Frame>(rolled: readonly Rolled<F>[], closed: boolean): Path<F> {
+  const vertices: Vertex[] = [];
+  let end: Vertex | undefined;
+  for (const { segment } of rolled) {
+    if (!segment) continue;
+    vertices.push({ x: segment.from.x, y: segment.from.y, bulge: segment.kind === 'line' ? 0 : Math.tan(segment.sweep / 4) });
+    end = { x: segment.to.x, y: segment.to.y, bulge: 0 };
+  }
+  if (!closed && end) vertices.push(end);
+  return closed ? closedPath(vertices) : openPath(vertices);
+}

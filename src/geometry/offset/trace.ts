@@ -1,0 +1,156 @@
+// The clear stretches of an offset strung together into lines.
+//
+// Where the roller just fits between two sides, its offsets from both coincide and run opposite ways; such twins are
+// taken out first and make open centre lines. What is left are loops. Where two loops touch in one place they are kept
+// apart: each goes round what lies between the offsets without passing through the touch.
+
+import { TURN, normalised } from '../../num/angle.ts';
+import { SAME_POINT } from '../../num/tolerances.ts';
+import { type Frame, angleOf, between, distance } from '../point.ts';
+import { type Segment, nearestOnSegment, pointOnSegment, reversedSegment, stretchOfSegment } from '../segment.ts';
+import type { Stretch } from './arrange.ts';
+import { pointAtChord } from './corner-turn.ts';
+import type { RawPiece, Side } from './raw-pieces.ts';
+
+/** A stretch whose offset from the opposite side runs back along it. */
+export interface TwinStretch {
+  readonly there: Stretch;
+  readonly back: Stretch;
+}
+
+export interface Traced {
+  /** Each in order, the way the edge runs. */
+  readonly loops: readonly (readonly Stretch[])[];
+  /** Each in order, the way of the first of each twin. */
+  readonly openLines: readonly (readonly TwinStretch[])[];
+}
+
+/** Strings stretches together by the places where they end and start; those that lead nowhere are left out. */
+export function trace<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[], side: Side): Traced {
+  const { twins, single } = pairTwins(pieces, stretches);
+  const kept = withoutDeadEnds(single);
+  return { loops: loopsOf(pieces, kept, side), openLines: openLinesOf(twins) };
+}
+
+function pairTwins<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): { twins: TwinStretch[]; single: Stretch[] } {
+  const leaving = leavingFrom(stretches);
+  const twinned = new Set<Stretch>();
+  const twins: TwinStretch[] = [];
+  for (const there of stretches) {
+    if (twinned.has(there)) continue;
+    const middle = pointOnSegment(pieces[there.piece]!.segment, (there.a + there.b) / 2);
+    const back = leaving
+      .get(there.to)!
+      ?.find((s) => s.to === there.from && !twinned.has(s) && nearestOnSegment(pieces[s.piece]!.segment, middle).distance <= SAME_POINT);
+    if (!back) continue;
+    twinned.add(there).add(back);
+    twins.push({ there, back });
+  }
+  return { twins, single: twins.length === 0 ? [...stretches] : stretches.filter((s) => !twinned.has(s)) };
+}
+
+function leavingFrom(stretches: readonly Stretch[]): Map<number, Stretch[]> {
+  const leaving = new Map<number, Stretch[]>();
+  for (const s of stretches) {
+    const others = leaving.get(s.from);
+    if (others) others.push(s);
+    else leaving.set(s.from, [s]);
+  }
+  return leaving;
+}
+
+/** What rounding leaves over where pieces cross at a shallow angle ends in the open: it is taken off, from the end back. */
+function withoutDeadEnds(stretches: readonly Stretch[]): readonly Stretch[] {
+  const arriving = new Map<number, number>();
+  const leaving = new Map<number, number>();
+  const count = (at: Map<number, number>, place: number, by: number) => at.set(place, (at.get(place) ?? 0) + by);
+  for (const s of stretches) {
+    count(leaving, s.from, 1);
+    count(arriving, s.to, 1);
+  }
+  let kept = stretches;
+  for (;;) {
+    const left = kept.filter((s) => (arriving.get(s.from) ?? 0) > 0 && (leaving.get(s.to) ?? 0) > 0);
+    if (left.length === kept.length) return kept;
+    for (const s of kept) {
+      if (left.includes(s)) continue;
+      count(leaving, s.from, -1);
+      count(arriving, s.to, -1);
+    }
+    kept = left;
+  }
+}
+
+function loopsOf<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[], side: Side): readonly (readonly Stretch[])[] {
+  const leaving = leavingFrom(stretches);
+  const used = new Set<Stretch>();
+  const loops: Stretch[][] = [];
+  for (const first of stretches) {
+    if (used.has(first)) continue;
+    const loop: Stretch[] = [];
+    let at: Stretch | undefined = first;
+    while (at && !used.has(at)) {
+      used.add(at);
+      loop.push(at);
+      at = nextAfter(pieces, at, leaving.get(at.to)!, side);
+    }
+    if (at === first) loops.push(loop);
+  }
+  return loops;
+}
+
+/** Of the stretches that leave where one arrives, the one that turns most sharply to the clear side. */
+function nextAfter<F extends Frame>(pieces: readonly RawPiece<F>[], arrived: Stretch, choices: readonly Stretch[], side: Side): Stretch | undefined {
+  if (choices.length === 1) return choices[0];
+  const came = segmentOf(pieces, arrived);
+  const ahead = choices.map((s) => segmentOf(pieces, s));
+  const reach = Math.min(...[came, ...ahead].map((s) => distance(s.from, s.to))) / 2;
+  const back = directionFrom(reversedSegment(came), reach);
+  let best: Stretch | undefined;
+  let sharpest = Infinity;
+  ahead.forEach((s, i) => {
+    // From the way back round over the clear side: counter-clockwise when that is to the right.
+    const opening = normalised(side * (back - directionFrom(s, reach))) || TURN;
+    if (opening >= sharpest) return;
+    sharpest = opening;
+    best = choices[i];
+  });
+  return best;
+}
+
+function segmentOf<F extends Frame>(pieces: readonly RawPiece<F>[], s: Stretch): Segment<F> {
+  return stretchOfSegment(pieces[s.piece]!.segment, s.a, s.b);
+}
+
+function directionFrom<F extends Frame>(s: Segment<F>, reach: number): number {
+  return angleOf(between(s.from, pointAtChord(s, reach, 'start')));
+}
+
+/** Twins chained end to end; where more than two meet, lines end. */
+function openLinesOf(twins: readonly TwinStretch[]): readonly (readonly TwinStretch[])[] {
+  const at = new Map<number, TwinStretch[]>();
+  for (const twin of twins) {
+    for (const place of [twin.there.from, twin.there.to]) at.set(place, [...(at.get(place) ?? []), twin]);
+  }
+  const used = new Set<TwinStretch>();
+  const follow = (from: number, twin: TwinStretch | undefined): TwinStretch[] => {
+    const line: TwinStretch[] = [];
+    let place = from;
+    while (twin && !used.has(twin)) {
+      used.add(twin);
+      const along: TwinStretch = twin.there.from === place ? twin : { there: twin.back, back: twin.there };
+      line.push(along);
+      place = along.there.to;
+      const here = at.get(place)!;
+      twin = here.length === 2 ? here.find((other) => !used.has(other)) : undefined;
+    }
+    return line;
+  };
+  const lines: TwinStretch[][] = [];
+  for (const [place, here] of at) {
+    if (here.length === 2) continue;
+    for (const twin of here) if (!used.has(twin)) lines.push(follow(place, twin));
+  }
+  for (const twin of twins) if (!used.has(twin)) lines.push(follow(twin.there.from, twin));
+  return lines;
+}
