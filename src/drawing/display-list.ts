@@ -9,6 +9,7 @@ export const LAYERS = [
   'ground',
   'seam',
   'raw-edge',
+  'allowance',
   'keep-out',
   'reference',
   'division',
@@ -31,7 +32,9 @@ export interface Drawn<F extends Frame> {
   readonly path: Path<F>;
   /** Filled with the layer's tint as well as drawn; only for closed paths. */
   readonly filled?: boolean;
-  /** What it stands for: an area id, a stitched line id, a template id. */
+  /** Closed paths inside it that the fill leaves open, such as a template's windows. */
+  readonly holes?: readonly Path<F>[];
+  /** What it stands for: an area id, a stitched line id, `sheet/placement` of a template, `finding:` and its number. */
   readonly source: string;
 }
 
@@ -48,6 +51,7 @@ export interface Lettered<F extends Frame> {
 
 export type DisplayItem<F extends Frame> = Drawn<F> | Lettered<F>;
 
+/** The list is made anew for every evaluation, but its items are the same objects as long as what they stand for is. */
 export interface DisplayList<F extends Frame> {
   /** Left, top, width and height of what is drawn, in inches. */
   readonly bounds: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
