@@ -2,7 +2,7 @@
 
 import { type Outcome, fail, ok } from '../num/outcome.ts';
 import { SAME_POINT } from '../num/tolerances.ts';
-import { lengthsBefore, pathLength, pointAlong, withinPath } from './measure.ts';
+import { atVertex, lengthsBefore, pathLength, pointAlong, withinPath } from './measure.ts';
 import { type Path, type Vertex, endOf, segmentsOf, startOf } from './path.ts';
 import { type Frame, type Point, distance, partWay } from './point.ts';
 import { type Pose, carryVec } from './pose.ts';
@@ -44,10 +44,10 @@ export function carryPath<From extends Frame, To extends Frame>(pose: Pose<From,
 export function stretchOfPath<F extends Frame>(path: Path<F>, from: number, to: number): Path<F> {
   const total = pathLength(path);
   if (total === 0) return { closed: false, vertices: path.vertices.slice(0, 1).map((v) => ({ ...v, bulge: 0 })) };
-  const start = atVertex(path, withinPath(path, from));
+  const start = atVertex(path, from);
   if (!path.closed) return run(path, start, atVertex(path, Math.max(start, withinPath(path, to))));
   if (to - from >= total - SAME_POINT) return run(path, start, start + total);
-  const stop = atVertex(path, withinPath(path, to));
+  const stop = atVertex(path, to);
   return run(path, start, stop >= start ? stop : stop + total);
 }
 
@@ -58,7 +58,7 @@ export function stretchOfPath<F extends Frame>(path: Path<F>, from: number, to: 
 export function splitPath<F extends Frame>(path: Path<F>, distances: readonly number[]): readonly Path<F>[] {
   const total = pathLength(path);
   if (total === 0) return [path];
-  const cuts = distances.map((d) => atVertex(path, withinPath(path, d))).sort((a, b) => a - b);
+  const cuts = distances.map((d) => atVertex(path, d)).sort((a, b) => a - b);
   const apart = cuts.filter((d, i) => i === 0 || d - cuts[i - 1]! > SAME_POINT);
   const ends = path.closed ? apart : [0, ...apart.filter((d) => d > 0 && d < total), total];
   if (path.closed && ends.length > 0) ends.push(ends[0]! + total);
@@ -103,7 +103,7 @@ export function closeUp<F extends Frame>(path: Path<F>, within: number): Outcome
 /** The same closed path, started a distance along it; an open path comes back as it is. */
 export function startingAt<F extends Frame>(path: Path<F>, along: number): Path<F> {
   if (!path.closed || pathLength(path) === 0) return path;
-  const start = atVertex(path, withinPath(path, along));
+  const start = atVertex(path, along);
   if (start === 0) return path;
   return { closed: true, vertices: run(path, start, start + pathLength(path)).vertices.slice(0, -1) };
 }
@@ -122,17 +122,6 @@ export function lengthened<F extends Frame>(path: Path<F>, before: number, after
     vertices.push({ x: point.x + tangent.x * after, y: point.y + tangent.y * after, bulge: 0 });
   }
   return { closed: false, vertices };
-}
-
-/** The distance of a vertex, where one lies within rounding slack. */
-function atVertex<F extends Frame>(path: Path<F>, along: number): number {
-  const lengths = lengthsBefore(path);
-  const total = pathLength(path);
-  const { segment } = pointAlong(path, along);
-  if (along - lengths[segment]! <= SAME_POINT) return lengths[segment]!;
-  const next = lengths[segment + 1]!;
-  if (next - along > SAME_POINT) return along;
-  return path.closed && next === total ? 0 : next;
 }
 
 /** The open path between two distances; `to` may lie up to one round of a closed path beyond `from`. */

@@ -1,5 +1,6 @@
 // Lengths, areas and places along a path, in closed form.
 
+import { SAME_POINT } from '../num/tolerances.ts';
 import { type Path, segmentsOf } from './path.ts';
 import type { Frame, Point, Vec } from './point.ts';
 import { type Arc, pointOnSegment, segmentLength, tangentOnSegment } from './segment.ts';
@@ -100,6 +101,19 @@ export function distanceAlong<F extends Frame>(path: Path<F>, segment: number, p
   const lengths = lengthsBefore(path);
   const before = lengths[segment]!;
   return part === 1 ? lengths[segment + 1]! : before + part * (lengths[segment + 1]! - before);
+}
+
+/** The same distance along, moved to a vertex where one lies within rounding slack; on a closed path the end is the start. */
+export function atVertex<F extends Frame>(path: Path<F>, distance: number): number {
+  const lengths = lengthsBefore(path);
+  const total = pathLength(path);
+  const along = withinPath(path, distance);
+  if (total === 0) return 0;
+  const segment = segmentHolding(lengths, along);
+  if (along - lengths[segment]! <= SAME_POINT) return lengths[segment]!;
+  const next = lengths[segment + 1]!;
+  if (next - along > SAME_POINT) return along;
+  return path.closed && next === total ? 0 : next;
 }
 
 /** The last segment of some length that starts at or before a distance along (and does not end there, unless it is the last of all). */
