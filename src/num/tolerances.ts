@@ -36,3 +36,15 @@ export const TOUCHED = 1e-6;
 
 /** Two stretches whose directions differ by less than this, in radians, join smoothly: no corner a maker would see or round. */
 export const SMOOTH_JOINT = 1e-6;
+
+/** An outline that turns outward by at least this much, in radians, has a tip there. */
+export const TIP_TURN = Math.PI / 4;
+
+/** A rounding with a radius up to this stands for a tip, not for a curve, in inches. */
+export const TIP_RADIUS = 3 / 8;
+
+/** A registration whose gap is no more than this is met, in inches. */
+export const MET = 1e-9;
+
+/** A way of moving that opens a registration by less than this part of itself is no hindrance: the placement is free to go there. */
+export const FREE_WAY = 1e-7;

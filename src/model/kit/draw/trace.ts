@@ -1,0 +1,61 @@
+// Outlines put together from arcs and corners, the way a pen goes round them.
+
+import { type Path, type Vertex, closedPath, openPath, pathOfSegments } from '../../../geometry/path.ts';
+import { type Point, distance, point } from '../../../geometry/point.ts';
+import { type Arc, type Segment, arcAround, lineFrom, stretchOfSegment } from '../../../geometry/segment.ts';
+import { fromDegrees, normalised } from '../../../num/angle.ts';
+import { SAME_NUMBER, SAME_POINT } from '../../../num/tolerances.ts';
+
+type Piece = Arc<'template'> | Point<'template'>;
+
+/**
+ * The closed path through corners and along arcs in the order given, straight from one to the next and back to the first.
+ * Arcs of more than a half turn are cut in equal parts; pieces of no length are left out.
+ */
+export function trace(...pieces: readonly Piece[]): Path<'template'> {
+  const first = pieces[0];
+  return first ? closedPath(vertices([...pieces, isArc(first) ? first.from : first]).slice(0, -1)) : closedPath([]);
+}
+
+/** The open path through corners and along arcs, in the same way. */
+export function traceOpen(...pieces: readonly Piece[]): Path<'template'> {
+  return openPath(vertices(pieces));
+}
+
+function vertices(pieces: readonly Piece[]): readonly Vertex[] {
+  const stretches: Segment<'template'>[] = [];
+  let at: Point<'template'> | undefined;
+  for (const piece of pieces) {
+    const from = isArc(piece) ? piece.from : piece;
+    if (at && distance(at, from) > SAME_POINT) stretches.push(lineFrom(at, from));
+    if (isArc(piece) && piece.radius * Math.abs(piece.sweep) > SAME_POINT) stretches.push(...inHalfTurns(piece));
+    at = isArc(piece) ? piece.to : piece;
+  }
+  // Rounding may take the bulge of a half turn a hair over 1.
+  return pathOfSegments(stretches, false).vertices.map((v) => ({ ...v, bulge: Math.max(-1, Math.min(1, v.bulge)) }));
+}
+
+/** The arc round a centre from one place in degrees (clockwise from x) through so many degrees, clockwise when positive. */
+export function arc(centreX: number, centreY: number, radius: number, startDegrees: number, sweepDegrees: number): Arc<'template'> {
+  return arcAround(point(centreX, centreY), radius, fromDegrees(startDegrees), fromDegrees(sweepDegrees));
+}
+
+/** The arc round a centre from one angle to another in radians (clockwise from x), run clockwise or counterclockwise. */
+export function arcBetween(centre: Point<'template'>, radius: number, from: number, to: number, way: 'clockwise' | 'counterclockwise'): Arc<'template'> {
+  return arcAround(centre, radius, from, way === 'clockwise' ? normalised(to - from) : -normalised(from - to));
+}
+
+/** The direction from one point towards another, in radians clockwise from x. */
+export function towards(from: Point<'template'>, to: Point<'template'>): number {
+  return Math.atan2(to.y - from.y, to.x - from.x);
+}
+
+function inHalfTurns(piece: Arc<'template'>): readonly Segment<'template'>[] {
+  const parts = Math.ceil(Math.abs(piece.sweep) / Math.PI - SAME_NUMBER);
+  if (parts <= 1) return [piece];
+  return Array.from({ length: parts }, (_, i) => stretchOfSegment(piece, i / parts, (i + 1) / parts));
+}
+
+function isArc(piece: Piece): piece is Arc<'template'> {
+  return 'kind' in piece;
+}
