@@ -1,0 +1,59 @@
+// The moving layer: what is picked out, drawn over the settled drawing in the quilt's inches.
+
+import { useMemo } from 'react';
+import { carryPath } from '../../geometry/change.ts';
+import { writePathData } from '../../geometry/svg/write.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
+import { groupFindings } from '../../session/finding-groups.ts';
+import type { Selection } from '../../session/selection.ts';
+import { quiltPath } from '../../stitch/quilt-path.ts';
+import { useSession } from '../use-session.ts';
+
+export function Picked() {
+  const evaluation = useSession((state) => state.evaluation);
+  const selection = useSession((state) => state.selection);
+  const { areas, lines } = useMemo(() => pickedPaths(evaluation, selection), [evaluation, selection]);
+  return (
+    <>
+      {areas.map((d) => (
+        <g key={d} className="picked-area">
+          <path className="casing" d={d} />
+          <path d={d} />
+        </g>
+      ))}
+      {lines !== '' && (
+        <g className="picked-line">
+          <path className="casing" d={lines} />
+          <path d={lines} />
+        </g>
+      )}
+    </>
+  );
+}
+
+/** More lines than this are not thickened: they would be a blot. */
+const MOST_LINES = 2000;
+
+function pickedPaths(evaluation: Evaluation, selection: Selection): { readonly areas: readonly string[]; readonly lines: string } {
+  const lineData = (wanted: (line: Evaluation['lines'][number]) => boolean) =>
+    evaluation.lines.filter(wanted).slice(0, MOST_LINES).map((line) => writePathData(quiltPath(line))).join('');
+  switch (selection.kind) {
+    case 'nothing':
+      return { areas: [], lines: '' };
+    case 'area': {
+      const area = evaluation.top.areas.find(({ id }) => id === selection.area);
+      return { areas: area ? [writePathData(carryPath(area.frame, area.boundary))] : [], lines: '' };
+    }
+    case 'sheet':
+      return { areas: [], lines: lineData((line) => line.sheet === selection.sheet) };
+    case 'placement':
+      return { areas: [], lines: lineData((line) => line.sheet === selection.sheet && line.placement === selection.placement) };
+    case 'line':
+      return { areas: [], lines: lineData((line) => line.id === selection.line) };
+    case 'finding': {
+      const group = groupFindings(evaluation.findings).find(({ key }) => key === selection.group);
+      const ids = new Set(group?.findings[selection.place]?.where.lines);
+      return { areas: [], lines: ids.size === 0 ? '' : lineData((line) => ids.has(line.id)) };
+    }
+  }
+}

@@ -1,0 +1,139 @@
+// The table with the quilt on it. The quilt is drawn for the view it was last still in; while the hand moves it, the whole
+// drawing is moved and stretched at once, and drawn anew when the hand rests or the drawing no longer covers the table.
+
+import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { drawTop } from '../../drawing/draw.ts';
+import { looking } from '../../session/gesture/looking.ts';
+import { sizeTable } from '../../session/look.ts';
+import { layersOf } from '../../session/shown.ts';
+import type { Session } from '../../session/store.ts';
+import type { View } from '../../session/view.ts';
+import { useSession, useTheSession } from '../use-session.ts';
+import { clothFor } from './cloth.ts';
+import { listenToHands } from './hands.ts';
+import { Picked } from './Picked.tsx';
+import { Rulers } from './Rulers.tsx';
+import { type ScreenPainter, screenPainter } from './svg-painter.ts';
+import './table.css';
+
+/** The hand rests when the view has been the same for so long, in milliseconds. */
+const REST = 140;
+/** Part of the table's larger side that is drawn beyond its edges. */
+const RIM = 0.35;
+/** Below this scale (CSS pixels to the inch) lines are drawn finer, so that the picture stays clear. */
+const FAR = 14;
+
+export interface TableProps {
+  /** What the quilt is, for those who hear it. */
+  readonly label: string;
+  /** Drawn over the quilt in its own inches, below everything that is fixed to the screen. */
+  readonly over?: ReactNode;
+  /** Fixed to the screen: signs and tags. */
+  readonly children?: ReactNode;
+}
+
+export function Table({ label, over, children }: TableProps) {
+  const session = useTheSession();
+  const table = useRef<HTMLDivElement>(null);
+  const [drawnFor, setDrawnFor] = useState<View>(() => session.getState().view);
+  const size = useSession((state) => state.table);
+  const carrier = useCarrier(session, drawnFor, setDrawnFor);
+
+  useLayoutEffect(() => {
+    const element = table.current!;
+    const measure = () => {
+      sizeTable(session, { width: element.clientWidth, height: element.clientHeight });
+    };
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(element);
+    const stop = listenToHands(element, looking(session));
+    return () => {
+      observer.disconnect();
+      stop();
+    };
+  }, [session]);
+
+  return (
+    <div className="table-place">
+      <Rulers />
+      <div ref={table} className="table" role="application" aria-label={label} aria-describedby="table-keys" tabIndex={0}>
+        <p id="table-keys" className="only-heard">
+          Arrow keys push the quilt, plus and minus go nearer and farther, 0 shows all of it. The list beside the table names everything on it.
+        </p>
+        <div ref={carrier} className="carrier">
+          <ShadowOfTop view={drawnFor} />
+          <Settled view={drawnFor} />
+          <svg className="moving" width={size.width} height={size.height} aria-hidden="true">
+            <g transform={`translate(${-drawnFor.x * drawnFor.scale} ${-drawnFor.y * drawnFor.scale}) scale(${drawnFor.scale})`}>
+              {over}
+              <Picked />
+            </g>
+          </svg>
+        </div>
+        {children}
+      </div>
+    </div>
+  );
+}
+
+/** The settled layer: everything the plan gives, painted once for each view the hand rests in. */
+function Settled({ view }: { readonly view: View }) {
+  const svg = useRef<SVGSVGElement>(null);
+  const painter = useRef<ScreenPainter>(undefined);
+  const evaluation = useSession((state) => state.evaluation);
+  const shown = useSession((state) => state.shown);
+  const table = useSession((state) => state.table);
+  const list = useMemo(() => drawTop(evaluation), [evaluation]);
+  const rim = rimOf(table.width, table.height);
+
+  useLayoutEffect(() => {
+    painter.current ??= screenPainter(svg.current!);
+    painter.current.paint(list, clothFor(evaluation.top));
+  }, [list, evaluation]);
+  useLayoutEffect(() => painter.current!.show(layersOf(shown)), [shown]);
+  useLayoutEffect(() => painter.current!.look(view, table, rim), [view, table, rim]);
+
+  return <svg ref={svg} className={`settled${view.scale < FAR ? ' far' : ''}`} style={{ left: -rim, top: -rim }} aria-hidden="true" />;
+}
+
+/** The top lies on the table, so it throws a little shadow. */
+function ShadowOfTop({ view }: { readonly view: View }) {
+  const { width, height } = useSession((state) => state.evaluation.top);
+  const { x, y, scale } = view;
+  return <div className="top-shadow" style={{ left: -x * scale, top: -y * scale, width: width * scale, height: height * scale }} />;
+}
+
+/** Moves the drawing with the view, and asks for it to be drawn anew when the view rests or leaves what is drawn. */
+function useCarrier(session: Session, drawnFor: View, draw: (view: View) => void) {
+  const carrier = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    let rest: ReturnType<typeof setTimeout> | undefined;
+    const follow = () => {
+      const { view, table } = session.getState();
+      const growth = view.scale / drawnFor.scale;
+      const dx = (drawnFor.x - view.x) * view.scale;
+      const dy = (drawnFor.y - view.y) * view.scale;
+      carrier.current!.style.transform = view === drawnFor ? '' : `translate(${dx}px, ${dy}px) scale(${growth})`;
+      clearTimeout(rest);
+      if (view === drawnFor) return;
+      const rim = rimOf(table.width, table.height) * growth;
+      const covers = dx - rim <= 0 && dy - rim <= 0 && dx + table.width * growth + rim >= table.width && dy + table.height * growth + rim >= table.height;
+      if (!covers || growth > 6) draw(view);
+      else rest = setTimeout(() => draw(view), REST);
+    };
+    follow();
+    const stop = session.subscribe((state, before) => {
+      if (state.view !== before.view || state.table !== before.table) follow();
+    });
+    return () => {
+      clearTimeout(rest);
+      stop();
+    };
+  }, [session, drawnFor, draw]);
+  return carrier;
+}
+
+function rimOf(width: number, height: number): number {
+  return Math.round(Math.max(width, height) * RIM);
+}

@@ -1,0 +1,28 @@
+// Lengths on the screen, in the unit the plan is shown in.
+
+import { CM_PER_INCH, type LengthStyle, writeLength } from '../../num/inches.ts';
+import { useSession } from '../use-session.ts';
+
+const INCHES: LengthStyle = { unit: 'in', smallest: 16 };
+const CENTIMETRES: LengthStyle = { unit: 'cm', decimals: 1 };
+
+export type WriteLength = (inches: number) => string;
+
+/** Writes a length (in inches) with its unit: "3 3/16 in" or "8.1 cm". */
+export function useLengths(): WriteLength {
+  const unit = useSession((state) => state.evaluation.plan.shownIn);
+  return (inches) => writeLength(inches, unit === 'cm' ? CENTIMETRES : INCHES);
+}
+
+const INCHES_PER_YARD = 36;
+const CM_PER_METRE = 100;
+
+/** Writes a long length of stitching, in yards or metres once it is several of them. */
+export function useLongLengths(): WriteLength {
+  const unit = useSession((state) => state.evaluation.plan.shownIn);
+  const short = useLengths();
+  return (inches) => {
+    if (inches < 10 * INCHES_PER_YARD) return short(inches);
+    return unit === 'cm' ? `${Math.round((inches * CM_PER_INCH) / CM_PER_METRE)} m` : `${Math.round(inches / INCHES_PER_YARD)} yd`;
+  };
+}

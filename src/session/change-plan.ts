@@ -1,0 +1,80 @@
+// Commands that change the plan. A change is one step of undo; a gesture, however many moves it takes, is one step as
+// well, and giving it up returns to the plan it began with.
+
+import { type Draft, produceWithPatches } from 'immer';
+import { evaluate } from '../engine/evaluate.ts';
+import type { Plan } from '../model/plan.ts';
+import { type HistoryStep, NO_HISTORY, recorded, redone, undone } from './history.ts';
+import { NOTHING, type Selection } from './selection.ts';
+import { type PlanSource, type Session, planOf } from './store.ts';
+import { fitTop } from './look.ts';
+
+export type Recipe = (plan: Draft<Plan>) => void;
+
+/** Puts another plan on the table; the history of the one before goes with it. */
+export function openPlan(session: Session, plan: Plan, source: PlanSource): void {
+  session.setState({ evaluation: evaluate(plan), source, savedAfter: undefined, history: NO_HISTORY, gesture: undefined, selection: NOTHING });
+  fitTop(session);
+}
+
+/** Says that the plan, as it was after a step of its history, lies in a file of this name. */
+export function markSaved(session: Session, after: HistoryStep | undefined, name: string): void {
+  session.setState({ savedAfter: after, source: { kind: 'file', name } });
+}
+
+/** Changes the plan in one step of undo; a recipe that changes nothing leaves no step. */
+export function changePlan(session: Session, label: string, recipe: Recipe, selection?: Selection): void {
+  keepGesture(session);
+  const state = session.getState();
+  const [plan, forward, back] = produceWithPatches(planOf(state), recipe);
+  if (plan === planOf(state)) return;
+  const step = { label, forward, back, selectedBefore: state.selection, selectedAfter: selection ?? state.selection };
+  session.setState({ evaluation: evaluate(plan), history: recorded(state.history, step), selection: step.selectedAfter });
+}
+
+/** Begins a change that takes many moves. One that is still under way is kept first. */
+export function beginGesture(session: Session, label: string): void {
+  keepGesture(session);
+  const state = session.getState();
+  session.setState({ gesture: { label, from: planOf(state), forward: [], back: [], selectedBefore: state.selection } });
+}
+
+/** Changes the plan within a gesture. The recipe tells the whole change since the gesture began, not since the last move. */
+export function moveGesture(session: Session, recipe: Recipe): void {
+  const { gesture } = session.getState();
+  if (!gesture) return;
+  const [plan, forward, back] = produceWithPatches(gesture.from, recipe);
+  session.setState({ evaluation: evaluate(plan), gesture: { ...gesture, forward, back } });
+}
+
+/** Lets go: what the gesture came to becomes one step of undo. */
+export function keepGesture(session: Session): void {
+  const { gesture, history, selection } = session.getState();
+  if (!gesture) return;
+  const { label, forward, back, selectedBefore } = gesture;
+  const step = { label, forward, back, selectedBefore, selectedAfter: selection };
+  session.setState({ gesture: undefined, history: forward.length > 0 ? recorded(history, step) : history });
+}
+
+/** Gives the gesture up: everything is as it was when it began. */
+export function abandonGesture(session: Session): void {
+  const { gesture } = session.getState();
+  if (!gesture) return;
+  session.setState({ gesture: undefined, evaluation: evaluate(gesture.from), selection: gesture.selectedBefore });
+}
+
+/** Takes the last step back; during a gesture, gives the gesture up. */
+export function undo(session: Session): void {
+  const state = session.getState();
+  if (state.gesture) return abandonGesture(session);
+  const stepped = undone(planOf(state), state.history);
+  if (stepped) session.setState({ evaluation: evaluate(stepped.plan), history: stepped.history, selection: stepped.selection });
+}
+
+/** Does again what was undone last. */
+export function redo(session: Session): void {
+  const state = session.getState();
+  if (state.gesture) return;
+  const stepped = redone(planOf(state), state.history);
+  if (stepped) session.setState({ evaluation: evaluate(stepped.plan), history: stepped.history, selection: stepped.selection });
+}

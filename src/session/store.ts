@@ -1,0 +1,82 @@
+// The session: the plan that lies on the table with all that follows from it, what was done to it, and how it is looked at.
+// It knows neither React nor the document of a browser; screens subscribe to it and send it commands.
+
+import { type StoreApi, createStore } from 'zustand/vanilla';
+import { type Patch, enablePatches } from 'immer';
+import { evaluate } from '../engine/evaluate.ts';
+import type { Evaluation } from '../engine/evaluation.ts';
+import type { Plan } from '../model/plan.ts';
+import { type History, type HistoryStep, NO_HISTORY } from './history.ts';
+import type { Room } from './rooms.ts';
+import { NOTHING, type Selection } from './selection.ts';
+import { type ShownId, USUALLY_SHOWN } from './shown.ts';
+import type { ScreenPoint, ScreenSize, View } from './view.ts';
+
+enablePatches();
+
+/** Where the plan on the table came from. */
+export type PlanSource =
+  | { readonly kind: 'example'; readonly name: string }
+  | { readonly kind: 'file'; readonly name: string }
+  | { readonly kind: 'new' };
+
+/** What the view is held to while the table changes its size, or `free`. */
+export type Framing = 'top' | 'free' | { readonly area: string };
+
+/** A change of the plan under way, from picking up to letting go. */
+export interface OpenGesture {
+  readonly label: string;
+  readonly from: Plan;
+  /** What has been changed since it began. */
+  readonly forward: readonly Patch[];
+  readonly back: readonly Patch[];
+  readonly selectedBefore: Selection;
+}
+
+export interface SessionState {
+  /** All that follows from the plan; the plan itself is `evaluation.plan`. */
+  readonly evaluation: Evaluation;
+  readonly source: PlanSource;
+  /** The last step done when the plan was saved to its file; undefined as it was opened. */
+  readonly savedAfter: HistoryStep | undefined;
+  readonly history: History;
+  readonly gesture: OpenGesture | undefined;
+  readonly selection: Selection;
+  readonly room: Room;
+  readonly view: View;
+  readonly framing: Framing;
+  readonly table: ScreenSize;
+  readonly shown: ReadonlySet<ShownId>;
+  /** Where the pointer is on the table, in CSS pixels. */
+  readonly pointer: ScreenPoint | undefined;
+}
+
+export type Session = StoreApi<SessionState>;
+
+/** A session with a plan on the table and nothing done yet. */
+export function createSession(plan: Plan, source: PlanSource): Session {
+  return createStore<SessionState>(() => ({
+    evaluation: evaluate(plan),
+    source,
+    savedAfter: undefined,
+    history: NO_HISTORY,
+    gesture: undefined,
+    selection: NOTHING,
+    room: 'top',
+    view: { x: 0, y: 0, scale: 8 },
+    framing: 'top',
+    table: { width: 0, height: 0 },
+    shown: USUALLY_SHOWN,
+    pointer: undefined,
+  }));
+}
+
+/** The plan that lies on the table. */
+export function planOf(state: SessionState): Plan {
+  return state.evaluation.plan;
+}
+
+/** True when something was done since the plan was opened or saved. */
+export function isChanged(state: SessionState): boolean {
+  return state.history.past.at(-1) !== state.savedAfter;
+}
