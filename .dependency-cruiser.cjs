@@ -15,7 +15,7 @@ below.engine = Object.keys(below);
 below.drawing = [...Object.keys(below)];
 below.paper = [...Object.keys(below)];
 below.bring = ['num', 'geometry', 'model'];
-below.session = below.drawing;
+below.session = [...below.drawing, 'drawing'];
 below.app = Object.keys(below);
 below.cli = below.app.filter((folder) => folder !== 'session' && folder !== 'app');
 

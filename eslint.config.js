@@ -16,5 +16,9 @@ export default tseslint.config(
       'no-console': 'off',
     },
   },
-  { files: ['**/*.js', '**/*.cjs', '**/*.mjs'], ...tseslint.configs.disableTypeChecked, languageOptions: { globals: { process: 'readonly', console: 'readonly', module: 'writable', require: 'readonly', URL: 'readonly', Buffer: 'readonly', setTimeout: 'readonly' } } },
+  {
+    files: ['**/*.js', '**/*.cjs', '**/*.mjs'],
+    ...tseslint.configs.disableTypeChecked,
+    languageOptions: { parserOptions: { projectService: false, project: false }, globals: { process: 'readonly', console: 'readonly', module: 'writable', require: 'readonly', URL: 'readonly' } },
+  },
 );

@@ -1,11 +1,11 @@
 import { defineConfig } from 'vitest/config';
 
-// Journeys through the built app in a real browser. One browser at a time: they measure movement.
+// The app in the system's Chromium, one file after the other: two browsers at once would slow each other down.
 export default defineConfig({
   test: {
     include: ['test/browser/**/*.test.ts'],
-    testTimeout: 120_000,
-    hookTimeout: 240_000,
     fileParallelism: false,
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });

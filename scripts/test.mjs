@@ -1,0 +1,61 @@
+// `npm test`: everything from a fresh copy to the last test, stage after stage, stopping at the first that fails.
+// `npm test -- lint types` runs only the stages named.
+
+import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
+import { build } from './build.mjs';
+import { ROOT, installPackages, installTestTools, run, stop } from './set-up.mjs';
+
+const REPORTS = join(ROOT, 'node_modules/.cache/needlefall-tests');
+
+/** @type {{ name: string, about: string, work: () => boolean }[]} */
+const STAGES = [
+  { name: 'set-up', about: 'packages, browser, PDF tools', work: () => (installPackages(), installTestTools(), true) },
+  { name: 'lint', about: 'eslint, who may import whom', work: () => npx('eslint', '.') && npx('depcruise', 'src') },
+  { name: 'types', about: 'the core without DOM or Node, everything, the scripts', work: () => npx('tsc', '-p', 'tsconfig.core.json') && npx('tsc', '-p', 'tsconfig.json') && npx('tsc', '-p', 'tsconfig.scripts.json') },
+  { name: 'build', about: 'app and command line', work: () => (build(), true) },
+  { name: 'unit', about: 'unit, property, golden and command line tests', work: () => vitest('unit', 'vitest.config.ts') },
+  { name: 'browser', about: 'the app in a browser', work: () => vitest('browser', 'vitest.browser.config.ts') },
+];
+
+const chosen = process.argv.slice(2);
+const unknown = chosen.filter((name) => !STAGES.some((stage) => stage.name === name));
+if (unknown.length > 0) stop(`There is no stage ${unknown.join(', ')}. The stages are ${STAGES.map((stage) => stage.name).join(', ')}.`);
+
+rmSync(REPORTS, { recursive: true, force: true });
+mkdirSync(REPORTS, { recursive: true });
+const stages = chosen.length === 0 ? STAGES : STAGES.filter((stage) => chosen.includes(stage.name));
+const failedStage = stages.find((stage) => !timed(stage));
+const { passed, failed } = totals();
+if (failedStage) console.log(`\nStopped: the stage "${failedStage.name}" failed (${failedStage.about}).`);
+console.log(`${passed} passed, ${failedStage ? Math.max(1, failed) : failed} failed`);
+process.exit(failedStage ? 1 : 0);
+
+/** @param {(typeof STAGES)[number]} stage */
+function timed(stage) {
+  console.log(`\n== ${stage.name}: ${stage.about}`);
+  const start = Date.now();
+  const good = stage.work();
+  console.log(`== ${stage.name}: ${good ? 'good' : 'failed'}, ${((Date.now() - start) / 1000).toFixed(1)} s`);
+  return good;
+}
+
+/** @param {string} tool @param {string[]} args */
+function npx(tool, ...args) {
+  return run('npx', ['--no', tool, ...args]);
+}
+
+/**
+ * Runs the tests of a vitest configuration. No tests at all is a failure.
+ * @param {string} name
+ * @param {string} config
+ */
+function vitest(name, config) {
+  return npx('vitest', 'run', '--config', config, '--reporter=default', '--reporter=json', `--outputFile.json=${join(REPORTS, `${name}.json`)}`);
+}
+
+function totals() {
+  const reports = existsSync(REPORTS) ? readdirSync(REPORTS).map((name) => JSON.parse(readFileSync(join(REPORTS, name), 'utf8'))) : [];
+  const sum = (/** @type {string} */ field) => reports.reduce((all, report) => all + (report[field] ?? 0), 0);
+  return { passed: sum('numPassedTests'), failed: sum('numFailedTests') };
+}
