@@ -223,13 +223,13 @@ export interface Placement {
 
 /** "Put this etching (or tip, or needle line) on that reference line (or point)." */
 export interface Registration {
-  /** `etching:ID`, `tip:N`, `point:X,Y` (template coordinates) or `needle-line`. */
+  /** `etching:ID`, `tip:N`, `point:X,Y` (template coordinates), `needle-line` or `needle-line:window:ID`. */
   readonly put: string;
-  /** `line:ID`, `crossing:ID,ID`, `centre`, or `end:SHEET/PLACEMENT/PASS/start|stop`. */
+  /** `line:ID`, `crossing:ID,ID`, `centre`, `point:X,Y` (the area's own axes), `stitched:PLACEMENT/PASS`, or `end:PLACEMENT/PASS/start|stop`; lines of another sheet with `SHEET/` before. */
   readonly on: string;
-  /** Not on it but this far from it, in inches: to the right of a line as it runs, away from the area's centre for a point. */
+  /** Not on it but this far from it, in inches: to the right of a line as it runs; from a point, whichever way. */
   readonly distance?: number;
-  /** The angle an etched line makes with the reference line, in degrees. */
+  /** How far an etched line or cross is turned clockwise from the reference line, in degrees; without a distance, only this is asked. */
   readonly angle?: number;
 }
 

@@ -4,6 +4,7 @@ import type { Path } from '../geometry/path.ts';
 import type { Vec } from '../geometry/point.ts';
 import type { Pose } from '../geometry/pose.ts';
 import type { TemplateShape } from '../model/kit/shape.ts';
+import type { Standing } from '../place/place.ts';
 import type { NeedleLines } from '../needle/needle-line.ts';
 
 export interface LaidPlacement {
@@ -15,6 +16,8 @@ export interface LaidPlacement {
   readonly template: TemplateShape;
   readonly needle: NeedleLines;
   readonly pose: Pose<'template', 'area'>;
+  /** How its registrations hold it. */
+  readonly standing: Standing;
   /** From the foot's centre to the needle, in the area's own axes. */
   readonly needleOffset: Vec<'area'>;
   readonly passes: readonly LaidPass[];

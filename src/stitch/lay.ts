@@ -1,11 +1,12 @@
 // Laying placements: each placement of a sheet, once for every different shape of area the sheet is for.
 
-import { TURN } from '../num/angle.ts';
-import { fromDegrees } from '../num/angle.ts';
-import { carryVec, inverse, poseOf } from '../geometry/pose.ts';
+import { carryPath } from '../geometry/change.ts';
+import { carryVec, inverse } from '../geometry/pose.ts';
 import { shapeOf } from '../model/kit/shape-of.ts';
 import type { Foot, Kit, Placement, Sheet, Template } from '../model/plan.ts';
 import { needleLines } from '../needle/needle-lines.ts';
+import { place } from '../place/place.ts';
+import type { StitchedHere } from '../place/target.ts';
 import type { Area } from '../top/area.ts';
 import type { LaidPlacement } from './laid-placement.ts';
 import { findPass } from './pass.ts';
@@ -19,16 +20,20 @@ import { countAlong, unitLines } from './unit-lines.ts';
  */
 export function laySheet(id: string, sheet: Sheet, kit: Kit, areas: readonly Area[]): readonly LaidPlacement[] {
   const targets = areasFor(sheet.for, areas);
-  return Object.entries(sheet.placements).flatMap(([placementId, placement]) => {
+  const all: LaidPlacement[] = [];
+  for (const [placementId, placement] of Object.entries(sheet.placements)) {
     const template = kit.templates[placement.template];
     const foot = kit.feet[placement.foot];
-    if (!template || !foot) return [];
+    if (!template || !foot) continue;
     const steps = placement.repeat ?? sheet.repeat;
-    return likeAreas(targets, steps, foot).flatMap((group) => {
-      const laid = layOnce({ sheet: id, placementId, placement, template, foot, steps, areas: group.areas, key: group.key });
-      return laid ? [laid] : [];
-    });
-  });
+    const leansOnLines = placement.registrations.some(({ on }) => on.startsWith('stitched:') || on.startsWith('end:'));
+    for (const { key, areas: alike } of likeAreas(targets, steps, foot)) {
+      const earlier = leansOnLines ? all.filter((laid) => laid.areas.includes(alike[0]!.id)) : [];
+      const laid = layOnce({ sheet: id, placementId, placement, template, foot, steps, areas: alike, key, earlier });
+      if (laid) all.push(laid);
+    }
+  }
+  return all;
 }
 
 interface Laying {
@@ -40,6 +45,8 @@ interface Laying {
   readonly steps: Sheet['repeat'];
   readonly areas: readonly Area[];
   readonly key: string;
+  /** Placements of the sheet laid before it, where its registrations lean on their lines. */
+  readonly earlier: readonly LaidPlacement[];
 }
 
 /** What was laid before for the same placement object, so that an edit elsewhere finds it again. */
@@ -62,19 +69,21 @@ function sameLaying(a: Laying, b: Laying): boolean {
     a.foot === b.foot &&
     a.steps === b.steps &&
     a.areas.length === b.areas.length &&
-    a.areas.every((area, i) => area === b.areas[i])
+    a.areas.every((area, i) => area === b.areas[i]) &&
+    a.earlier.length === b.earlier.length &&
+    a.earlier.every((laid, i) => laid === b.earlier[i])
   );
 }
 
-function lay({ sheet, placementId, placement, template, foot, steps, areas, key }: Laying): LaidPlacement | undefined {
+function lay({ sheet, placementId, placement, template, foot, steps, areas, key, earlier }: Laying): LaidPlacement | undefined {
   const shape = shapeOf(template);
   const area = areas[0];
   if (!shape.ok || !area) return undefined;
   const needle = needleLines(shape.value, foot.diameter);
-  const pose = poseOf<'template', 'area'>(placement.pose.x, placement.pose.y, fromDegrees(placement.pose.angle) % TURN, placement.flipped);
   const [x, y] = foot.needleOffset;
   const needleOffset = carryVec(inverse(area.frame), { x, y });
   const lines = unitLines(area, countAlong(steps, area.side));
+  const { pose, standing } = place(placement, { shape: shape.value, needle, lines, stitched: linesOf(earlier) });
   const passes = Object.entries(placement.passes).map(([id, pass]) => findPass(id, pass, { needle, pose, needleOffset, lines }));
   const { images, problems } = repeatIn(area, steps);
   return {
@@ -85,9 +94,27 @@ function lay({ sheet, placementId, placement, template, foot, steps, areas, key 
     template: shape.value,
     needle,
     pose,
+    standing,
     needleOffset,
     passes,
     images,
     repeatProblems: problems,
   };
+}
+
+/** The lines of placements laid earlier, by `placement/pass`, and their images by `placement/pass/image`, in the area's own axes. */
+function linesOf(earlier: readonly LaidPlacement[]): StitchedHere {
+  return new Map(
+    earlier.flatMap((laid) =>
+      laid.passes.flatMap((pass) =>
+        pass.kind === 'missing'
+          ? []
+          : laid.images.flatMap((image, i) => {
+              const path = carryPath(image, pass.path);
+              const name = `${laid.placement}/${pass.pass}`;
+              return [...(i === 0 ? [[name, path] as const] : []), [`${name}/${i}`, path] as const];
+            }),
+      ),
+    ),
+  );
 }

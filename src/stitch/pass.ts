@@ -2,18 +2,16 @@
 
 import { carryPath, reversedPath, startingAt, stretchOfPath } from '../geometry/change.ts';
 import { meetPaths } from '../geometry/meet-paths.ts';
-import { type Path, endOf, segmentsOf, startOf, straight } from '../geometry/path.ts';
-import { type Vec, between, distance, moved, unit } from '../geometry/point.ts';
+import type { Path } from '../geometry/path.ts';
+import type { Vec } from '../geometry/point.ts';
 import { type Pose, after, poseOf } from '../geometry/pose.ts';
 import { SAME_POINT } from '../num/tolerances.ts';
 import { type Outcome, fail, ok } from '../num/outcome.ts';
 import type { Pass, PassEnd } from '../model/plan.ts';
 import type { NeedleLine, NeedleLines } from '../needle/needle-line.ts';
 import type { ReferenceLine } from '../top/area.ts';
+import { extended } from '../top/extended.ts';
 import type { LaidPass } from './laid-placement.ts';
-
-/** How far a straight reference line counts as going on beyond its ends, in inches: farther than any template is long. */
-const BEYOND = 200;
 
 export interface PassSetting {
   readonly needle: NeedleLines;
@@ -84,20 +82,10 @@ function endAlong(end: PassEnd, line: NeedleLine, setting: PassSetting): Outcome
 export function crossingsAlong(reference: ReferenceLine, line: NeedleLine, setting: Pick<PassSetting, 'pose' | 'needleOffset'>): readonly number[] {
   const { x, y } = setting.needleOffset;
   const path = carryPath(after(setting.pose, poseOf<'area', 'area'>(x, y)), line.path);
-  const places = meetPaths(goingOn(reference.path), path).flatMap((meeting) =>
+  const places = meetPaths(extended(reference.path), path).flatMap((meeting) =>
     meeting.kind === 'overlap'
       ? [{ reference: meeting.alongA[0], needle: meeting.alongB[0] }, { reference: meeting.alongA[1], needle: meeting.alongB[1] }]
       : [{ reference: meeting.alongA, needle: meeting.alongB }],
   );
   return places.sort((a, b) => a.reference - b.reference).map((place) => place.needle);
-}
-
-function goingOn(path: Path<'area'>): Path<'area'> {
-  const segments = segmentsOf(path);
-  const only = segments[0];
-  const from = startOf(path);
-  const to = endOf(path);
-  if (segments.length !== 1 || only?.kind !== 'line' || !from || !to || distance(from, to) <= SAME_POINT) return path;
-  const way = unit(between(from, to));
-  return straight(moved(from, way, -BEYOND), moved(to, way, BEYOND));
 }

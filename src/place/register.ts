@@ -1,0 +1,214 @@
+// Solving registrations: from "put the cross on the centre line, the tip on the diagonal" to the pose of the template.
+// Maths: damped Gauss-Newton on three unknowns from several starts (see least-squares.ts); the freedom that is left is the null
+// space of the equations at the solution, tried with a finite move so that only true slides and turns are called so.
+
+import { TURN, shortestTurn } from '../num/angle.ts';
+import { MET, SAME_POINT } from '../num/tolerances.ts';
+import { boundsOf, middleOfBounds } from '../geometry/bounds.ts';
+import { type Point, type Vec, distance, unit } from '../geometry/point.ts';
+import { type Pose, after, carry, turnAbout } from '../geometry/pose.ts';
+import type { Path } from '../geometry/path.ts';
+import { type Row, type Triple, freeWays, step } from './least-squares.ts';
+import { type Requirement, equationsOf } from './requirement.ts';
+
+type Laid = Pose<'template', 'area'>;
+
+/** What a placement can still do without leaving its registrations. */
+export type Freedom =
+  | { readonly kind: 'anywhere' }
+  | { readonly kind: 'slide'; readonly along: Vec<'area'> }
+  | { readonly kind: 'turn'; readonly about: Point<'area'> }
+  /** It can slide and turn at once, along no simple path. */
+  | { readonly kind: 'slide-and-turn' }
+  /** Two ways of moving are open: it can slide along and turn. */
+  | { readonly kind: 'slide-or-turn'; readonly along: Vec<'area'> }
+  /** It can slide any way but not turn. */
+  | { readonly kind: 'slide-anyhow' };
+
+export type Registered =
+  /** `poses` are ranked by nearness to where the template lay; the first is the one to take. */
+  | { readonly kind: 'free'; readonly poses: readonly Laid[]; readonly freedom: Freedom }
+  | { readonly kind: 'fixed' | 'overfixed'; readonly poses: readonly Laid[] }
+  /** `against`: the smallest set of registrations (by index) that cannot all be met; `gap`: by how many inches the best try misses one of them. */
+  | { readonly kind: 'impossible'; readonly against: readonly number[]; readonly gap: number; readonly pose: Laid };
+
+export interface RegisterOptions {
+  /** Where the template lies now. */
+  readonly from: Laid;
+  /** The template's outline, so that nearness is measured by how far its body moves. */
+  readonly outline: Path<'template'>;
+}
+
+/** The poses that meet all requirements, in inches and radians, or which of them stand in each other's way. */
+export function register(requirements: readonly Requirement[], options: RegisterOptions): Registered {
+  const body = bodyOf(options.outline);
+  const solutions = solveAll(requirements, options.from, body);
+  const first = solutions[0];
+  if (!first) return conflict(requirements, options.from, body);
+  const rows = rowsAt(requirements, first, body);
+  const ways = freeWays(rows);
+  if (ways.length > 0) return { kind: 'free', poses: solutions, freedom: freedomOf(requirements, first, ways, body) };
+  return { kind: rows.length > 3 ? 'overfixed' : 'fixed', poses: solutions };
+}
+
+// ---- the search ----
+
+/** The middle of a template and how far its body reaches, so that turning and sliding are weighed by how far the body moves. */
+interface Body {
+  readonly middle: Point<'template'>;
+  readonly reach: number;
+  readonly corners: readonly Point<'template'>[];
+}
+
+function bodyOf(outline: Path<'template'>): Body {
+  const b = boundsOf(outline);
+  const middle = middleOfBounds<'template'>(b) ?? { x: 0, y: 0 };
+  const reach = Math.max(0.5, Math.hypot(b.maxX - b.minX, b.maxY - b.minY) / 2);
+  return { middle, reach, corners: [{ x: b.minX, y: b.minY }, { x: b.maxX, y: b.minY }, { x: b.maxX, y: b.maxY }, { x: b.minX, y: b.maxY }] };
+}
+
+const TURNS_TRIED = 12;
+const STEPS_TRIED = 60;
+
+/** All distinct poses that meet the requirements and can be reached from the starts, nearest first. */
+function solveAll(requirements: readonly Requirement[], from: Laid, body: Body): readonly Laid[] {
+  const found: Laid[] = [];
+  for (const start of starts(requirements, from, body)) {
+    const { pose, gap } = descend(requirements, start, body);
+    if (gap <= MET && !found.some((other) => moveBetween(other, pose, body) < 1e3 * MET)) found.push(pose);
+    // With ways left free, every start ends in a solution of its own: the nearest is the one that is meant.
+    if (found.length === 1 && freeWays(rowsAt(requirements, found[0]!, body)).length > 0) break;
+  }
+  return found.sort((a, b) => moveBetween(from, a, body) - moveBetween(from, b, body));
+}
+
+function* starts(requirements: readonly Requirement[], from: Laid, body: Body): Generator<Laid> {
+  yield from;
+  const middle = carry(from, body.middle);
+  const places = [middle, ...requirements.flatMap(({ target }) => (target.kind === 'curve' ? [] : [target.at]))];
+  for (const place of places) {
+    for (let i = 0; i < TURNS_TRIED; i++) {
+      const turned = after(from, turnAbout(middle, (i * TURN) / TURNS_TRIED));
+      const start = { ...turned, x: turned.x + place.x - middle.x, y: turned.y + place.y - middle.y };
+      if (i > 0 || place !== middle) yield start;
+    }
+  }
+}
+
+/** Goes down to the nearest least of the requirements' gaps from a start; `gap` is the largest left, in inches. */
+function descend(requirements: readonly Requirement[], start: Laid, body: Body): { readonly pose: Laid; readonly gap: number } {
+  let pose = start;
+  let rows = rowsAt(requirements, pose, body);
+  let cost = costOf(rows);
+  let damping = 1e-3;
+  for (let i = 0; i < STEPS_TRIED && cost > 0; i++) {
+    const tried = movedBy(pose, step(rows, damping), body);
+    const triedRows = rowsAt(requirements, tried, body);
+    const triedCost = costOf(triedRows);
+    if (triedCost < cost) {
+      const gain = cost - triedCost;
+      pose = tried;
+      rows = triedRows;
+      cost = triedCost;
+      damping = Math.max(damping * 0.01, 1e-18);
+      if (gain <= cost * 1e-6 && largest(rows) > MET) break;
+    } else if (largest(rows) <= MET && damping <= 1e-15) {
+      break;
+    } else {
+      damping = Math.max(damping * 10, 1e-6);
+      if (damping > 1e6) break;
+    }
+  }
+  return { pose, gap: largest(rows) };
+}
+
+/** The equations with the angle weighed by the reach of the body, turning about the template's middle. */
+function rowsAt(requirements: readonly Requirement[], pose: Laid, body: Body): readonly Row[] {
+  const middle = carry(pose, body.middle);
+  return requirements.flatMap((required) =>
+    equationsOf(required, pose).map(({ value, by: [x, y, angle] }) => {
+      const aboutMiddle = angle - (x * -(middle.y - pose.y) + y * (middle.x - pose.x));
+      return { value, by: [x, y, aboutMiddle / body.reach] as const };
+    }),
+  );
+}
+
+function movedBy(pose: Laid, [x, y, turn]: Triple, body: Body): Laid {
+  const turned = after(pose, turnAbout(carry(pose, body.middle), turn / body.reach));
+  return { ...turned, x: turned.x + x, y: turned.y + y };
+}
+
+function costOf(rows: readonly Row[]): number {
+  return rows.reduce((sum, { value }) => sum + value * value, 0);
+}
+
+function largest(rows: readonly Row[]): number {
+  return rows.reduce((most, { value }) => Math.max(most, Math.abs(value)), 0);
+}
+
+/** How far the body moves from one pose to another, at its farthest corner, in inches. */
+function moveBetween(a: Laid, b: Laid, body: Body): number {
+  return Math.max(...body.corners.map((corner) => distance(carry(a, corner), carry(b, corner))));
+}
+
+// ---- what is left free ----
+
+function freedomOf(requirements: readonly Requirement[], pose: Laid, ways: readonly Triple[], body: Body): Freedom {
+  if (ways.length === 3) return { kind: 'anywhere' };
+  if (ways.length === 2) return twoWays(ways);
+  const way = ways[0]!;
+  const stays = (tried: Laid) => largest(rowsAt(requirements, tried, body)) <= 1e3 * MET;
+  const [x, y, turn] = way;
+  if (Math.abs(turn) <= Math.sqrt(SAME_POINT)) {
+    const along = unit<'area'>({ x, y });
+    const slid = { ...pose, x: pose.x + along.x / 4, y: pose.y + along.y / 4 };
+    return stays(slid) ? { kind: 'slide', along } : { kind: 'slide-and-turn' };
+  }
+  const rate = turn / body.reach;
+  const middle = carry(pose, body.middle);
+  const about: Point<'area'> = { x: middle.x - y / rate, y: middle.y + x / rate };
+  return stays(after(pose, turnAbout(about, 0.25))) ? { kind: 'turn', about } : { kind: 'slide-and-turn' };
+}
+
+function twoWays([a, b]: readonly Triple[]): Freedom {
+  // The mixture of the two ways that does not turn is the slide.
+  const slide: Triple = [a![0] * b![2] - b![0] * a![2], a![1] * b![2] - b![1] * a![2], 0];
+  if (Math.abs(a![2]) <= Math.sqrt(SAME_POINT) && Math.abs(b![2]) <= Math.sqrt(SAME_POINT)) return { kind: 'slide-anyhow' };
+  return { kind: 'slide-or-turn', along: unit({ x: slide[0], y: slide[1] }) };
+}
+
+// ---- what stands in the way ----
+
+function conflict(requirements: readonly Requirement[], from: Laid, body: Body): Registered {
+  const against = smallestConflict(requirements, from, body);
+  let best: { readonly pose: Laid; readonly gap: number } | undefined;
+  const quarrel = against.map((i) => requirements[i]!);
+  for (const start of starts(quarrel, from, body)) {
+    const tried = descend(quarrel, start, body);
+    if (!best || tried.gap < best.gap - MET) best = tried;
+  }
+  return { kind: 'impossible', against, gap: best?.gap ?? 0, pose: from };
+}
+
+/** The smallest set of requirements that no pose meets; of several as small, the first. */
+function smallestConflict(requirements: readonly Requirement[], from: Laid, body: Body): readonly number[] {
+  const all = requirements.map((_, i) => i);
+  for (let size = 1; size < all.length; size++) {
+    for (const subset of subsets(all, size)) {
+      if (solveAll(subset.map((i) => requirements[i]!), from, body).length === 0) return subset;
+    }
+  }
+  return all;
+}
+
+function subsets(items: readonly number[], size: number): readonly (readonly number[])[] {
+  if (size === 0) return [[]];
+  return items.flatMap((item, i) => subsets(items.slice(i + 1), size - 1).map((rest) => [item, ...rest]));
+}
+
+/** A move a hand asks for, held to what the freedom allows: the pose nearest to the wished one that keeps the registrations. */
+export function withinFreedom(requirements: readonly Requirement[], wished: Laid, options: Pick<RegisterOptions, 'outline'>): Laid | undefined {
+  const { pose, gap } = descend(requirements, wished, bodyOf(options.outline));
+  return gap <= MET ? { ...pose, angle: shortestTurn(pose.angle) } : undefined;
+}
+
