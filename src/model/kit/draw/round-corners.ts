@@ -13,18 +13,24 @@ import { tooGreat } from '../sizes.ts';
 
 type Side = Segment<'template'>;
 
+/** Which corners are rounded, by where they lie. */
+type Which = (corner: Point<'template'>) => boolean;
+
+const every: Which = () => true;
+
 /**
  * The closed clockwise path with every outer corner (where it turns clockwise) rounded by so many inches; smooth joints and
- * inside corners stay as they are. Undefined when an arc of that radius does not fit somewhere.
+ * inside corners stay as they are, and so do corners that `which` does not want rounded. Undefined when an arc of that
+ * radius does not fit somewhere.
  */
-export function roundCorners(path: Path<'template'>, radius: number): Path<'template'> | undefined {
+export function roundCorners(path: Path<'template'>, radius: number, which: Which = every): Path<'template'> | undefined {
   if (radius <= SAME_POINT) return path;
   const sides = segmentsOf(path);
   const from = sides.map(() => 0);
   const to = sides.map(() => 1);
   const roundings = sides.map((side, i): Rounding | undefined | 'does not fit' => {
     const next = (i + 1) % sides.length;
-    if (!isOuterCorner(side, sides[next]!)) return undefined;
+    if (!isOuterCorner(side, sides[next]!) || !which(side.to)) return undefined;
     const rounding = roundingOf(side, sides[next]!, radius);
     if (!rounding) return 'does not fit';
     to[i] = rounding.leaves;
@@ -42,19 +48,19 @@ export function roundCorners(path: Path<'template'>, radius: number): Path<'temp
   return closedPath(pathOfSegments(pieces, true).vertices);
 }
 
-/** The same, or the problem that names the size (`corner` unless another is given) and the greatest radius that fits. */
-export function withRoundCorners(path: Path<'template'>, radius: number, id = 'corner', name = 'corner radius'): Outcome<Path<'template'>, ShapeProblem> {
-  const rounded = roundCorners(path, radius);
-  return rounded ? ok(rounded) : tooGreat(id, name, radius, largestRounding(path, radius), 'the other sizes as they are');
+/** The same, or the problem that names the size `corner` and the greatest radius that fits. */
+export function withRoundCorners(path: Path<'template'>, radius: number, which: Which = every): Outcome<Path<'template'>, ShapeProblem> {
+  const rounded = roundCorners(path, radius, which);
+  return rounded ? ok(rounded) : tooGreat('corner', 'corner radius', radius, largestRounding(path, radius, which), 'the other sizes as they are');
 }
 
 /** The greatest radius, below one that does not fit, by which all outer corners can be rounded; by halving. */
-function largestRounding(path: Path<'template'>, tooLarge: number): number {
+function largestRounding(path: Path<'template'>, tooLarge: number, which: Which): number {
   let fits = 0;
   let fails = tooLarge;
   while (fails - fits > SAME_POINT) {
     const middle = (fits + fails) / 2;
-    if (roundCorners(path, middle)) fits = middle;
+    if (roundCorners(path, middle, which)) fits = middle;
     else fails = middle;
   }
   return fits;

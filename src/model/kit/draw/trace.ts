@@ -1,38 +1,45 @@
 // Outlines put together from arcs and corners, the way a pen goes round them.
 
-import { type Path, type Vertex, closedPath, openPath, pathOfSegments } from '../../../geometry/path.ts';
+import { type Path, type Vertex, closedPath, openPath, pathOfSegments, segmentsOf } from '../../../geometry/path.ts';
 import { type Point, distance, point } from '../../../geometry/point.ts';
-import { type Arc, type Segment, arcAround, lineFrom, stretchOfSegment } from '../../../geometry/segment.ts';
+import { type Arc, type Segment, arcAround, lineFrom, segmentLength, stretchOfSegment } from '../../../geometry/segment.ts';
 import { fromDegrees, normalised } from '../../../num/angle.ts';
 import { SAME_NUMBER, SAME_POINT } from '../../../num/tolerances.ts';
 
-type Piece = Arc<'template'> | Point<'template'>;
+/** A corner, an arc, or an open path such as a fitted curve. */
+type Piece = Point<'template'> | Arc<'template'> | Path<'template'>;
 
 /**
- * The closed path through corners and along arcs in the order given, straight from one to the next and back to the first.
+ * The closed path through corners, along arcs and along open paths in the order given, straight from one to the next and
+ * back to the first.
  * Arcs of more than a half turn are cut in equal parts; pieces of no length are left out.
  */
 export function trace(...pieces: readonly Piece[]): Path<'template'> {
-  const first = pieces[0];
-  return first ? closedPath(vertices([...pieces, isArc(first) ? first.from : first]).slice(0, -1)) : closedPath([]);
+  const first = pieces[0] && stretchesOf(pieces[0])[0]?.from;
+  return first ? closedPath(verticesThrough([...pieces, first]).slice(0, -1)) : closedPath([]);
 }
 
-/** The open path through corners and along arcs, in the same way. */
+/** The open path through corners, along arcs and along open paths, in the same way. */
 export function traceOpen(...pieces: readonly Piece[]): Path<'template'> {
-  return openPath(vertices(pieces));
+  return openPath(verticesThrough(pieces));
 }
 
-function vertices(pieces: readonly Piece[]): readonly Vertex[] {
+function verticesThrough(pieces: readonly Piece[]): readonly Vertex[] {
   const stretches: Segment<'template'>[] = [];
   let at: Point<'template'> | undefined;
-  for (const piece of pieces) {
-    const from = isArc(piece) ? piece.from : piece;
-    if (at && distance(at, from) > SAME_POINT) stretches.push(lineFrom(at, from));
-    if (isArc(piece) && piece.radius * Math.abs(piece.sweep) > SAME_POINT) stretches.push(...inHalfTurns(piece));
-    at = isArc(piece) ? piece.to : piece;
+  for (const stretch of pieces.flatMap(stretchesOf)) {
+    if (at && distance(at, stretch.from) > SAME_POINT) stretches.push(lineFrom(at, stretch.from));
+    if (segmentLength(stretch) > SAME_POINT) stretches.push(stretch);
+    at = stretch.to;
   }
   // Rounding may take the bulge of a half turn a hair over 1.
   return pathOfSegments(stretches, false).vertices.map((v) => ({ ...v, bulge: Math.max(-1, Math.min(1, v.bulge)) }));
+}
+
+/** What a piece is made of; a corner is a line of no length. */
+function stretchesOf(piece: Piece): readonly Segment<'template'>[] {
+  if ('vertices' in piece) return segmentsOf(piece);
+  return 'kind' in piece ? inHalfTurns(piece) : [lineFrom(piece, piece)];
 }
 
 /** The arc round a centre from one place in degrees (clockwise from x) through so many degrees, clockwise when positive. */
@@ -54,8 +61,4 @@ function inHalfTurns(piece: Arc<'template'>): readonly Segment<'template'>[] {
   const parts = Math.ceil(Math.abs(piece.sweep) / Math.PI - SAME_NUMBER);
   if (parts <= 1) return [piece];
   return Array.from({ length: parts }, (_, i) => stretchOfSegment(piece, i / parts, (i + 1) / parts));
-}
-
-function isArc(piece: Piece): piece is Arc<'template'> {
-  return 'kind' in piece;
 }
