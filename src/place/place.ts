@@ -47,7 +47,7 @@ export function place(placement: Placement, setting: PlaceSetting): Placed {
     if (!read.ok) return { pose: from, standing: { kind: 'unreadable', registration: index, detail: read.problem } };
     requirements.push(read.value);
   }
-  const registered = register(requirements, { from, outline: setting.shape.outline });
+  const registered = register(requirements, { from, outline: setting.shape.outline, search: 'nearest' });
   if (registered.kind === 'impossible') return { pose: from, standing: { kind: 'impossible', against: registered.against, gap: registered.gap } };
   const pose = registered.poses[0] ?? from;
   return { pose, standing: registered.kind === 'free' ? { kind: 'free', freedom: registered.freedom } : { kind: registered.kind } };

@@ -37,12 +37,14 @@ export interface RegisterOptions {
   readonly from: Laid;
   /** The template's outline, so that nearness is measured by how far its body moves. */
   readonly outline: Path<'template'>;
+  /** `nearest` takes the first pose the search comes to from where the template lies; `all` looks for every distinct one. */
+  readonly search?: 'nearest' | 'all';
 }
 
 /** The poses that meet all requirements, in inches and radians, or which of them stand in each other's way. */
 export function register(requirements: readonly Requirement[], options: RegisterOptions): Registered {
   const body = bodyOf(options.outline);
-  const solutions = solveAll(requirements, options.from, body);
+  const solutions = solve(requirements, options.from, body, options.search === 'nearest');
   const first = solutions[0];
   if (!first) return conflict(requirements, options.from, body);
   const rows = rowsAt(requirements, first, body);
@@ -70,14 +72,14 @@ function bodyOf(outline: Path<'template'>): Body {
 const TURNS_TRIED = 12;
 const STEPS_TRIED = 60;
 
-/** All distinct poses that meet the requirements and can be reached from the starts, nearest first. */
-function solveAll(requirements: readonly Requirement[], from: Laid, body: Body): readonly Laid[] {
+/** The distinct poses that meet the requirements and can be reached from the starts, nearest first; or the first found. */
+function solve(requirements: readonly Requirement[], from: Laid, body: Body, firstWillDo: boolean): readonly Laid[] {
   const found: Laid[] = [];
   for (const start of starts(requirements, from, body)) {
     const { pose, gap } = descend(requirements, start, body);
     if (gap <= MET && !found.some((other) => moveBetween(other, pose, body) < 1e3 * MET)) found.push(pose);
     // With ways left free, every start ends in a solution of its own: the nearest is the one that is meant.
-    if (found.length === 1 && freeWays(rowsAt(requirements, found[0]!, body)).length > 0) break;
+    if (found.length === 1 && (firstWillDo || freeWays(rowsAt(requirements, found[0]!, body)).length > 0)) break;
   }
   return found.sort((a, b) => moveBetween(from, a, body) - moveBetween(from, b, body));
 }
@@ -195,7 +197,7 @@ function smallestConflict(requirements: readonly Requirement[], from: Laid, body
   const all = requirements.map((_, i) => i);
   for (let size = 1; size < all.length; size++) {
     for (const subset of subsets(all, size)) {
-      if (solveAll(subset.map((i) => requirements[i]!), from, body).length === 0) return subset;
+      if (solve(subset.map((i) => requirements[i]!), from, body, true).length === 0) return subset;
     }
   }
   return all;
