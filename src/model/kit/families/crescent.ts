@@ -2,8 +2,8 @@
 // Maths: with the points' centres at (+-a, 0), a = L/2 - t, the outer arc (tops at height H) touches them from within and the
 // inner arc (tops at height g = H - w) from between: R = (a^2 + H^2 - t^2) / 2(H - t), r = (a^2 + g^2 - t^2) / 2(g + t).
 
-import { point } from '../../../geometry/point.ts';
-import { centreMarks, innerLine, lineThrough } from '../draw/etch.ts';
+import { heading, moved, point } from '../../../geometry/point.ts';
+import { centreMarks, innerLine, line } from '../draw/etch.ts';
 import { arcBetween, towards, trace } from '../draw/trace.ts';
 import { family, plainShape } from '../family.ts';
 import { inches, tooGreat, tooSmall } from '../sizes.ts';
@@ -49,14 +49,26 @@ export const crescent = family({
       arcBetween(innerCentre, inner, towards(innerCentre, right), towards(innerCentre, left), 'counterclockwise'),
       arcBetween(left, tip, towards(left, innerCentre), towards(outerCentre, left), 'clockwise'),
     );
+    // Square to the outer edge, half way round it from the middle to either point.
+    const halfSweep = Math.atan2(reach, outer - outerTop);
+    const division = (id: string, name: string, part: number) => {
+      const out = heading<'template'>(part * halfSweep - Math.PI / 2);
+      return line(id, name, moved(outerCentre, out, outer), moved(outerCentre, out, innerReach(innerCentre.y - outerCentre.y, inner, part * halfSweep)));
+    };
     return plainShape({
       outline,
       etchings: [
         ...centreMarks(outline),
-        ...lineThrough(outline, 'point-left', 'line across the left point', left, -45),
-        ...lineThrough(outline, 'point-right', 'line across the right point', right, 45),
+        division('division-left', 'line across half way to the left point', -0.5),
+        division('division-right', 'line across half way to the right point', 0.5),
         ...innerLine(outline),
       ],
     });
   },
 });
+
+/** How far out from the outer centre, in a direction so far from straight up, the inner circle lies whose centre is `below` it. */
+function innerReach(below: number, radius: number, fromUp: number): number {
+  const along = -below * Math.cos(fromUp);
+  return along + Math.sqrt(radius * radius - (below * Math.sin(fromUp)) ** 2);
+}

@@ -3,7 +3,7 @@
 import { circle } from '../../../geometry/path.ts';
 import { point } from '../../../geometry/point.ts';
 import { ok } from '../../../num/outcome.ts';
-import { centreMarks, dot, line } from '../draw/etch.ts';
+import { dot, line, lineThrough } from '../draw/etch.ts';
 import { withRoundCorners } from '../draw/round-corners.ts';
 import { trace } from '../draw/trace.ts';
 import { family } from '../family.ts';
@@ -47,7 +47,8 @@ export const roundWindows = family({
       outline: outline.value,
       windows: rounds.map(({ id, at, radius }) => ({ id, path: circle(at, radius) })),
       etchings: [
-        ...centreMarks(outline.value),
+        // The windows, not the plate, are what is laid by; their lines down take the place of a centre line.
+        ...lineThrough(outline.value, 'centre-across', 'centre line across', point(0, 0), 0),
         ...rounds.flatMap(({ id, at, words }) => [
           dot(id, `middle of the ${words}`, at),
           line(`${id}-down`, `line down through the ${words}`, point(at.x, -y), point(at.x, y)),
