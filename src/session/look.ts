@@ -3,6 +3,7 @@
 import { boundsOf } from '../geometry/bounds.ts';
 import { carryPath } from '../geometry/change.ts';
 import { type Point } from '../geometry/point.ts';
+import { quiltPath } from '../stitch/quilt-path.ts';
 import type { Room } from './rooms.ts';
 import { NOTHING, type Selection } from './selection.ts';
 import type { ShownId } from './shown.ts';
@@ -34,6 +35,15 @@ export function zoomToArea(session: Session, id: string): void {
   const state = session.getState();
   const stretch = stretchOfArea(state, id);
   if (stretch) session.setState({ view: framed(stretch, state.table, MARGIN_OF_AREA), framing: { area: id } });
+}
+
+/** Shows one stitched line as large as the table allows. An id that is not there changes nothing. */
+export function zoomToLine(session: Session, id: string): void {
+  const state = session.getState();
+  const line = state.evaluation.lines.find((candidate) => candidate.id === id);
+  if (!line) return;
+  const { minX, minY, maxX, maxY } = boundsOf(quiltPath(line));
+  session.setState({ view: framed({ x: minX, y: minY, width: maxX - minX, height: maxY - minY }, state.table, MARGIN_OF_AREA), framing: 'free' });
 }
 
 /** Shows a place with a stretch of quilt round it, `across` inches wide and high. */

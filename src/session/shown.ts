@@ -15,7 +15,7 @@ export const SHOWN_GROUPS = [
   { id: 'needle', name: 'Needle line all the way round', layers: ['needle-unsewn'], usual: false },
   { id: 'templates', name: 'Templates', layers: ['template', 'etching', 'missed-edge', 'template-edge', 'mark'], usual: false },
   { id: 'references', name: 'Reference lines', layers: ['reference', 'division'], usual: false },
-  { id: 'seams', name: 'Seams', layers: ['seam', 'raw-edge', 'keep-out'], usual: true },
+  { id: 'seams', name: 'Seams', layers: ['seam', 'raw-edge', 'allowance', 'keep-out'], usual: true },
   { id: 'cloth', name: 'Cloth', layers: ['ground'], usual: true },
   { id: 'names', name: 'Names', layers: ['label'], usual: false },
   { id: 'findings', name: 'Findings', layers: ['finding'], usual: true },

@@ -3,6 +3,7 @@
 import { useMemo } from 'react';
 import { carryPath } from '../../geometry/change.ts';
 import { writePathData } from '../../geometry/svg/write.ts';
+import type { Path } from '../../geometry/path.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import { groupFindings } from '../../session/finding-groups.ts';
 import type { Selection } from '../../session/selection.ts';
@@ -12,9 +13,10 @@ import { useSession } from '../use-session.ts';
 export function Picked() {
   const evaluation = useSession((state) => state.evaluation);
   const selection = useSession((state) => state.selection);
-  const { areas, lines } = useMemo(() => pickedPaths(evaluation, selection), [evaluation, selection]);
+  const { areas, references, lines } = useMemo(() => pickedPaths(evaluation, selection), [evaluation, selection]);
   return (
     <>
+      {references !== '' && <g className="layer reference"><path d={references} /></g>}
       {areas.map((d) => (
         <g key={d} className="picked-area">
           <path className="casing" d={d} />
@@ -31,29 +33,39 @@ export function Picked() {
   );
 }
 
+interface PickedPaths {
+  readonly areas: readonly string[];
+  readonly references: string;
+  readonly lines: string;
+}
+
+const NO_PATHS: PickedPaths = { areas: [], references: '', lines: '' };
+
 /** More lines than this are not thickened: they would be a blot. */
 const MOST_LINES = 2000;
 
-function pickedPaths(evaluation: Evaluation, selection: Selection): { readonly areas: readonly string[]; readonly lines: string } {
+function pickedPaths(evaluation: Evaluation, selection: Selection): PickedPaths {
   const lineData = (wanted: (line: Evaluation['lines'][number]) => boolean) =>
     evaluation.lines.filter(wanted).slice(0, MOST_LINES).map((line) => writePathData(quiltPath(line))).join('');
   switch (selection.kind) {
     case 'nothing':
-      return { areas: [], lines: '' };
+      return NO_PATHS;
     case 'area': {
       const area = evaluation.top.areas.find(({ id }) => id === selection.area);
-      return { areas: area ? [writePathData(carryPath(area.frame, area.boundary))] : [], lines: '' };
+      if (!area) return NO_PATHS;
+      const onQuilt = (path: Path<'area'>) => writePathData(carryPath(area.frame, path));
+      return { areas: [onQuilt(area.boundary)], references: area.referenceLines.filter(({ kind }) => kind !== 'edge').map(({ path }) => onQuilt(path)).join(''), lines: '' };
     }
     case 'sheet':
-      return { areas: [], lines: lineData((line) => line.sheet === selection.sheet) };
+      return { ...NO_PATHS, lines: lineData((line) => line.sheet === selection.sheet) };
     case 'placement':
-      return { areas: [], lines: lineData((line) => line.sheet === selection.sheet && line.placement === selection.placement) };
+      return { ...NO_PATHS, lines: lineData((line) => line.sheet === selection.sheet && line.placement === selection.placement) };
     case 'line':
-      return { areas: [], lines: lineData((line) => line.id === selection.line) };
+      return { ...NO_PATHS, lines: lineData((line) => line.id === selection.line) };
     case 'finding': {
       const group = groupFindings(evaluation.findings).find(({ key }) => key === selection.group);
       const ids = new Set(group?.findings[selection.place]?.where.lines);
-      return { areas: [], lines: ids.size === 0 ? '' : lineData((line) => ids.has(line.id)) };
+      return { ...NO_PATHS, lines: ids.size === 0 ? '' : lineData((line) => ids.has(line.id)) };
     }
   }
 }

@@ -1,8 +1,7 @@
 // The table with the quilt on it. The quilt is drawn for the view it was last still in; while the hand moves it, the whole
 // drawing is moved and stretched at once, and drawn anew when the hand rests or the drawing no longer covers the table.
 
-import { type ReactNode, useLayoutEffect, useMemo, useRef, useState } from 'react';
-import { drawTop } from '../../drawing/draw.ts';
+import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import { looking } from '../../session/gesture/looking.ts';
 import { sizeTable } from '../../session/look.ts';
 import { layersOf } from '../../session/shown.ts';
@@ -10,6 +9,7 @@ import type { Session } from '../../session/store.ts';
 import type { View } from '../../session/view.ts';
 import { useSession, useTheSession } from '../use-session.ts';
 import { clothFor } from './cloth.ts';
+import { drawnForScreen } from './drawn.ts';
 import { listenToHands } from './hands.ts';
 import { Picked } from './Picked.tsx';
 import { Rulers } from './Rulers.tsx';
@@ -84,7 +84,7 @@ function Settled({ view }: { readonly view: View }) {
   const evaluation = useSession((state) => state.evaluation);
   const shown = useSession((state) => state.shown);
   const table = useSession((state) => state.table);
-  const list = useMemo(() => drawTop(evaluation), [evaluation]);
+  const list = drawnForScreen(evaluation);
   const rim = rimOf(table.width, table.height);
 
   useLayoutEffect(() => {

@@ -71,7 +71,8 @@ function bring(group: SVGGElement, wanted: readonly SVGElement[]): void {
 function elementFor(item: DisplayItem<'quilt'>, dress: string): SVGElement {
   const element = document.createElementNS(SVG, item.kind === 'path' ? 'path' : 'text');
   if (item.kind === 'path') {
-    element.setAttribute('d', writePathData(item.path));
+    element.setAttribute('d', [item.path, ...(item.holes ?? [])].map(writePathData).join(''));
+    if (item.holes) element.setAttribute('fill-rule', 'evenodd');
     if (item.filled) element.classList.add('filled');
   } else {
     element.setAttribute('x', String(item.at.x));

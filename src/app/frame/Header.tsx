@@ -1,0 +1,39 @@
+// The header: whose quilt this is, the rooms in the order of the job, and undo always in sight.
+
+import { Button } from 'react-aria-components/Button';
+import { redo, undo } from '../../session/change-plan.ts';
+import { isChanged } from '../../session/store.ts';
+import { useSession, useTheSession } from '../use-session.ts';
+import { PlanMenu, type PlanMenuProps } from './PlanMenu.tsx';
+import { Rooms } from './Rooms.tsx';
+import { SettingsMenu } from './SettingsMenu.tsx';
+import './frame.css';
+
+export function Header(props: PlanMenuProps) {
+  const session = useTheSession();
+  const name = useSession((state) => state.evaluation.plan.name);
+  const source = useSession((state) => state.source);
+  const changed = useSession(isChanged);
+  const undoes = useSession((state) => state.history.past.at(-1)?.label);
+  const redoes = useSession((state) => state.history.future.at(-1)?.label);
+  const state = changed ? 'Changes not saved to a file' : source.kind === 'example' ? 'An example' : source.kind === 'file' ? source.name : 'New';
+  return (
+    <header className="header">
+      <p className="app-name">Needlefall</p>
+      <div className="plan-place">
+        <PlanMenu name={name} {...props} />
+        <p className="plan-state">{state}</p>
+      </div>
+      <Rooms />
+      <div className="header-right">
+        <Button className="word" isDisabled={undoes === undefined} aria-label={undoes === undefined ? 'Undo' : `Undo: ${undoes}`} onPress={() => undo(session)}>
+          <span>Undo</span>
+        </Button>
+        <Button className="word" isDisabled={redoes === undefined} aria-label={redoes === undefined ? 'Redo' : `Redo: ${redoes}`} onPress={() => redo(session)}>
+          <span>Redo</span>
+        </Button>
+        <SettingsMenu />
+      </div>
+    </header>
+  );
+}

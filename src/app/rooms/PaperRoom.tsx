@@ -1,0 +1,4 @@
+// (being built)
+export function PaperRoom() {
+  return <main className="room" />;
+}

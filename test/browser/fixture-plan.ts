@@ -1,0 +1,56 @@
+// A plan for the journeys: 18 blocks on point with leaves, setting triangles, a border with a wave.
+// Invented for these tests; nothing in it is a value to be checked.
+
+import { newPlan } from '../../src/model/new-plan.ts';
+import type { Plan } from '../../src/model/plan.ts';
+
+export function fixturePlan(): Plan {
+  const plan = newPlan('Low water');
+  return {
+    ...plan,
+    top: {
+      ...plan.top,
+      blocks: { setting: 'on-point', rows: 4, columns: 3, size: [12, 12], sashing: 0, cornerstones: false },
+      borders: [
+        { width: 1.5, corners: 'butted' },
+        { width: 5, corners: 'squares' },
+      ],
+    },
+    sheets: {
+      leaves: {
+        name: 'Leaves to the corners',
+        for: { kind: 'block' },
+        chosen: true,
+        placements: {
+          leaf: {
+            template: 'leaf-4',
+            foot: 'half-round',
+            flipped: false,
+            pose: { x: 2.6, y: -2.6, angle: -45 },
+            registrations: [],
+            passes: { round: { start: { along: 0 }, stop: 'all-round', way: 'clockwise' } },
+          },
+        },
+        repeat: [{ turn: 4 }],
+        fills: {},
+      },
+      tide: {
+        name: 'Tide',
+        for: { kind: 'border-side', border: 2 },
+        chosen: true,
+        placements: {
+          swell: {
+            template: 'long-swell',
+            foot: 'half-round',
+            flipped: false,
+            pose: { x: 0, y: 0, angle: 0 },
+            registrations: [],
+            passes: { swell: { start: { along: 1 }, stop: { along: 9 }, way: 'clockwise' } },
+          },
+        },
+        repeat: [{ along: 'scallop', count: { top: 6, bottom: 6, left: 8, right: 8 } }],
+        fills: {},
+      },
+    },
+  };
+}
