@@ -19,7 +19,7 @@ export async function commandLine(args: readonly string[]): Promise<Answer> {
   let given: Answer | Promise<Answer> | undefined;
   const said = { text: '', complaint: '' };
   const program = programSaying(said);
-  for (const add of COMMANDS) add(program, (answer) => (given = answer));
+  for (const add of COMMANDS) add(program, (answer) => void (given = answer));
   try {
     program.parse([...args], { from: 'user' });
     return (await given) ?? refused(program.helpInformation());
