@@ -22,11 +22,17 @@ export const MEANT_TO_MEET = 1 / 4;
 /** What a quilter would see. */
 export const EYE = 1 / 32;
 
-/** Rounding slack of an offset: ends of its pieces nearer than this are one place, and a stretch of edge shorter than this is a point of it. */
+/** Rounding slack along an offset: two meetings on one piece nearer than this are one place, and a piece shorter than this is a point. */
 export const WELD = 1e-8;
 
-/** Rounding slack of a half turn in radians: a corner nearer to it than this is a cusp, its two sides tangent. */
-export const SAME_TURN = 1e-7;
+/** Rounding slack of an offset's joints: pieces that follow each other are joined over gaps less than this, which crossed tangents leave. */
+export const JOINT = 1e-7;
+
+/**
+ * In radians: at a corner nearer to a half turn than this, which way the path turned is read off its two sides, not its tangents. Sides
+ * that do not cross by more than rounding slack may still have tangents crossed by so much.
+ */
+export const CUSP = 1e-3;
 
 /** An offset shorter than this is what rounding leaves where two pieces run side by side, not a line. */
 export const SLIVER = 1e-4;

@@ -2,11 +2,11 @@
 // Between two meetings a stretch is either clear of the edge all along or too near all along, so its middle decides.
 
 import Flatbush from 'flatbush';
-import { WELD } from '../../num/tolerances.ts';
+import { JOINT, WELD } from '../../num/tolerances.ts';
 import { boundsMeet, boundsOfSegment, type Bounds } from '../bounds.ts';
 import { meetSegments } from '../meet-segments.ts';
 import { type Frame, distance } from '../point.ts';
-import { pointOnSegment, segmentLength } from '../segment.ts';
+import { nearestOnSegment, pointOnSegment, segmentLength } from '../segment.ts';
 import { indexOf } from '../segment-index.ts';
 import type { IsClear } from './clearance.ts';
 import type { RawPiece } from './raw-pieces.ts';
@@ -36,10 +36,19 @@ export function arrange<F extends Frame>(pieces: readonly RawPiece<F>[], isClear
   const ends = pieces.map(() => ({ start: places.add(), end: places.add() }));
   pieces.forEach((piece, i) => {
     const next = (i + 1) % pieces.length;
-    if (distance(piece.segment.to, pieces[next]!.segment.from) <= 2 * WELD) places.join(ends[i]!.end, ends[next]!.start);
+    if (distance(piece.segment.to, pieces[next]!.segment.from) <= JOINT) places.join(ends[i]!.end, ends[next]!.start);
     if (piece.isPoint) places.join(ends[i]!.start, ends[i]!.end);
   });
+  const passPoint = (point: number, by: number) => {
+    const near = nearestOnSegment(pieces[by]!.segment, pieces[point]!.segment.from);
+    if (near.distance <= WELD) cuts[by]!.push({ part: near.part, place: ends[point]!.start });
+  };
   for (const [i, j] of pairsToMeet(pieces)) {
+    if (pieces[i]!.isPoint || pieces[j]!.isPoint) {
+      if (!pieces[j]!.isPoint) passPoint(i, j);
+      if (!pieces[i]!.isPoint) passPoint(j, i);
+      continue;
+    }
     for (const meeting of meetSegments(pieces[i]!.segment, pieces[j]!.segment)) {
       const partsOfI = meeting.kind === 'overlap' ? meeting.partsA : [meeting.partA];
       const partsOfJ = meeting.kind === 'overlap' ? meeting.partsB : [meeting.partB];
@@ -113,7 +122,6 @@ function pairsToMeet<F extends Frame>(pieces: readonly RawPiece<F>[]): readonly 
   const bounds = pieces.map((piece) => boundsOfSegment(piece.segment));
   const pairs: (readonly [number, number])[] = [];
   const consider = (i: number, j: number) => {
-    if (pieces[i]!.isPoint || pieces[j]!.isPoint) return;
     if (j === i + 1 && pieces[j]!.isSmoothBefore) return;
     if (i === 0 && j === pieces.length - 1 && pieces[0]!.isSmoothBefore) return;
     pairs.push([i, j]);

@@ -5,19 +5,22 @@
 // simple path does not cross itself, the two sides of the cusp keep their order at every distance from its point, so
 // that they can be compared well away from it.
 
-import { shortestTurn } from '../../num/angle.ts';
-import { SAME_TURN } from '../../num/tolerances.ts';
+import { TURN, shortestTurn } from '../../num/angle.ts';
+import { CUSP } from '../../num/tolerances.ts';
 import { type Frame, type Point, type Vec, angleOf, between, cross, distance, dot } from '../point.ts';
 import { type Segment, pointOnSegment } from '../segment.ts';
 
 /**
- * The turn in radians from the end of `into` to the start of `out`, clockwise positive, in [-pi, pi]. The tangents are
- * unit vectors along the way the path runs, `into`'s at its end and `out`'s at its start.
+ * The turn in radians from the end of `into` to the start of `out`, clockwise positive. It may go beyond a half turn by next to nothing, where
+ * the tangents of a cusp are crossed by rounding. The tangents are unit vectors along the way the path runs, `into`'s at its end
+ * and `out`'s at its start.
  */
 export function turnBetween<F extends Frame>(into: Segment<F>, endTangent: Vec<F>, out: Segment<F>, startTangent: Vec<F>): number {
   const turn = Math.atan2(cross(endTangent, startTangent), dot(endTangent, startTangent));
-  if (Math.abs(turn) < Math.PI - SAME_TURN) return turn;
-  return rightSideIsNarrow(into, out) ? Math.abs(turn) : -Math.abs(turn);
+  if (Math.abs(turn) < Math.PI - CUSP) return turn;
+  const isRight = rightSideIsNarrow(into, out);
+  if (isRight === turn > 0) return turn;
+  return isRight ? turn + TURN : turn - TURN;
 }
 
 /** Whether at a cusp the narrow side lies to the right of the path, so that the path turns right about its tip. */

@@ -57,13 +57,11 @@ export function longestFirst<F extends Frame>(lines: readonly OffsetLoop<F>[]): 
   return [...lines].sort((a, b) => (Math.abs(a.length - b.length) > WELD ? b.length - a.length : start(a) - start(b)));
 }
 
-/** Arcs of exactly the roller's radius that it touches while it passes from one stretch to the next. */
+/** Arcs of exactly the roller's radius that it touches in the place where it passes from one stretch to the next. */
 function pointsBetween<F extends Frame>(pieces: readonly RawPiece<F>[], startPlaces: readonly number[], before: Stretch, after: Stretch): readonly RawPiece<F>[] {
   const passed: RawPiece<F>[] = [];
-  if (before.to !== after.from) return passed;
   for (let i = (before.piece + 1) % pieces.length; i !== after.piece; i = (i + 1) % pieces.length) {
-    if (!pieces[i]!.isPoint || startPlaces[i] !== before.to) return [];
-    passed.push(pieces[i]!);
+    if (pieces[i]!.isPoint && startPlaces[i] === before.to) passed.push(pieces[i]!);
   }
   return passed;
 }

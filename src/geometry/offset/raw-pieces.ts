@@ -5,16 +5,16 @@
 // Source: R. T. Farouki and C. A. Neff, "Analytic properties of plane offset curves", Computer Aided Geometric Design 7
 // (1990), for the offset of a corner as an arc and of an arc as a concentric one.
 
-import { SAME_POINT, WELD } from '../../num/tolerances.ts';
+import { SAME_ANGLE, SAME_POINT, WELD } from '../../num/tolerances.ts';
 import { type Frame, type Point, type Vec, angleOf, distance, moved, quarterTurned, scaled, unit } from '../point.ts';
-import { type Arc, type Segment, segmentLength } from '../segment.ts';
+import { type Arc, type Segment, arcAround, segmentLength } from '../segment.ts';
 import type { Touch } from './contact.ts';
 import { turnBetween } from './corner-turn.ts';
 
 export interface RawPiece<F extends Frame> extends Touch {
   /** Runs the way the edge runs. */
   readonly segment: Segment<F>;
-  /** An inside arc of exactly the offset distance: its whole offset is one point. */
+  /** An inside arc of exactly the offset distance, to rounding slack: its whole offset is one point. */
   readonly isPoint: boolean;
   /** The piece before ends where this one starts, and in the same direction. */
   readonly isSmoothBefore: boolean;
@@ -28,18 +28,18 @@ export type Side = 1 | -1;
  * @param before inches along the edge at the start of each segment, and at the end of the last
  */
 export function rawPieces<F extends Frame>(edge: readonly Segment<F>[], before: readonly number[], away: number, side: Side): readonly RawPiece<F>[] {
-  const spans = edge.flatMap((segment, index) => (segmentLength(segment) > WELD ? [spanOf(segment, index, away, side)] : []));
+  const spans = edge.flatMap((segment, index) => (segmentLength(segment) > SAME_POINT ? [spanOf(segment, index, away, side)] : []));
   const own = spans.map((span) => edgePiece(span, before[span.index]!, before[span.index + 1]!, away, side));
   const pieces: RawPiece<F>[] = [];
   spans.forEach((out, i) => {
     const last = (i + spans.length - 1) % spans.length;
     const into = spans[last]!;
-    const corner = cornerPiece(into, out, before[out.index]!, away, side);
+    const corner = cornerPieces(into, out, before[out.index]!, away, side);
     const followsPiece = own[last] !== undefined && !own[last].isPoint;
-    if (corner) pieces.push({ ...corner, isSmoothBefore: followsPiece });
+    corner.forEach((piece, k) => pieces.push({ ...piece, isSmoothBefore: k > 0 || followsPiece }));
     const piece = own[i];
     if (!piece) return;
-    const isFlush = corner !== undefined || (followsPiece && distance(into.end, out.start) <= 2 * WELD);
+    const isFlush = corner.length > 0 || (followsPiece && distance(into.end, out.start) <= 2 * WELD);
     pieces.push({ ...piece, isSmoothBefore: isFlush && !piece.isPoint });
   });
   return pieces;
@@ -84,19 +84,20 @@ function edgePiece<F extends Frame>(span: Span<F>, edgeStart: number, edgeEnd: n
   const touch = { kind: 'edge', edge: index, edgeStart, edgeEnd } as const;
   if (segment.kind === 'line') return { ...touch, segment: { kind: 'line', from: start, to: end }, isPoint: false };
   const radius = segment.radius - side * Math.sign(segment.sweep) * away;
-  if (radius > SAME_POINT) return { ...touch, segment: { ...segment, from: start, to: end, radius }, isPoint: false };
-  if (radius < -SAME_POINT) return undefined;
-  return { ...touch, segment: { kind: 'line', from: segment.centre, to: segment.centre }, isPoint: true };
+  // Too short to tell from a point: its ends are one place, and what lies between them is touched from there.
+  if (Math.abs(radius * segment.sweep) <= WELD) return { ...touch, segment: { kind: 'line', from: start, to: end }, isPoint: true };
+  return radius < 0 ? undefined : { ...touch, segment: { ...segment, from: start, to: end, radius }, isPoint: false };
 }
 
-/** The arc about a corner that stands out towards the offset; none where the path runs on or turns in. */
-function cornerPiece<F extends Frame>(into: Span<F>, out: Span<F>, edgeAt: number, away: number, side: Side): Piece<F> | undefined {
+/** The arc about a corner that stands out towards the offset, in two when it is over a half turn; none where the path runs on or turns in. */
+function cornerPieces<F extends Frame>(into: Span<F>, out: Span<F>, edgeAt: number, away: number, side: Side): readonly Piece<F>[] {
   const sweep = turnBetween(into.segment, into.endTangent, out.segment, out.startTangent);
-  if (side * sweep >= 0) return undefined;
-  const turnsHalf = Math.abs(sweep) > Math.PI / 2;
-  if (!turnsHalf && distance(into.end, out.start) <= 2 * WELD) return undefined;
+  if (side * sweep >= 0 || away * Math.abs(sweep) <= WELD) return [];
   const centre = out.segment.from;
-  const towards = scaled(quarterTurned(into.endTangent), side);
-  const segment: Arc<F> = { kind: 'arc', from: into.end, to: out.start, centre, radius: away, start: angleOf(towards), sweep };
-  return { kind: 'corner', edge: out.index, edgeStart: edgeAt, edgeEnd: edgeAt, segment, isPoint: false };
+  const start = angleOf(scaled(quarterTurned(into.endTangent), side));
+  const piece = (arc: Arc<F>): Piece<F> => ({ kind: 'corner', edge: out.index, edgeStart: edgeAt, edgeEnd: edgeAt, segment: arc, isPoint: false });
+  if (Math.abs(sweep) <= Math.PI + SAME_ANGLE) return [piece({ kind: 'arc', from: into.end, to: out.start, centre, radius: away, start, sweep })];
+  const first = arcAround(centre, away, start, sweep / 2);
+  const second = arcAround(centre, away, start + sweep / 2, sweep / 2);
+  return [piece({ ...first, from: into.end }), piece({ ...second, from: first.to, to: out.start })];
 }

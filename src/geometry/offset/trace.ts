@@ -7,7 +7,7 @@
 import { TURN, normalised } from '../../num/angle.ts';
 import { SAME_POINT } from '../../num/tolerances.ts';
 import { type Frame, angleOf, between, distance } from '../point.ts';
-import { type Segment, nearestOnSegment, pointOnSegment, reversedSegment, stretchOfSegment } from '../segment.ts';
+import { type Segment, nearestOnSegment, pointOnSegment, reversedSegment, segmentLength, stretchOfSegment } from '../segment.ts';
 import type { Stretch } from './arrange.ts';
 import { pointAtChord } from './corner-turn.ts';
 import type { RawPiece, Side } from './raw-pieces.ts';
@@ -85,7 +85,8 @@ function loopsOf<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: rea
   const leaving = leavingFrom(stretches);
   const used = new Set<Stretch>();
   const loops: Stretch[][] = [];
-  for (const first of stretches) {
+  // The longest first, so that what rounding leaves over beside them cannot lead them astray.
+  for (const first of longestFirst(pieces, stretches)) {
     if (used.has(first)) continue;
     const loop: Stretch[] = [];
     let at: Stretch | undefined = first;
@@ -97,6 +98,11 @@ function loopsOf<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: rea
     if (at === first) loops.push(loop);
   }
   return loops;
+}
+
+function longestFirst<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): readonly Stretch[] {
+  const length = (s: Stretch) => (s.b - s.a) * segmentLength(pieces[s.piece]!.segment);
+  return stretches.map((s) => ({ s, length: length(s) })).sort((one, other) => other.length - one.length).map(({ s }) => s);
 }
 
 /** Of the stretches that leave where one arrives, the one that turns most sharply to the clear side. */
