@@ -2,12 +2,13 @@
 //
 // Tangents alone do not tell: paths may leave in the same direction and curve apart. So the order of the branches is read off a
 // small circle round the place. The circle is smaller than the way to the next meeting or vertex on any branch, so that each
-// branch (a line, or an arc up to a half turn) cuts it once, branches do not cross within it, and their order on it is the
-// order at the place.
+// branch (a line, or an arc up to a half turn) cuts it once, no two cross within it, and their order on it is their order at
+// the place.
 
 import { TURN, normalised } from '../num/angle.ts';
 import { SAME_ANGLE, SAME_POINT } from '../num/tolerances.ts';
 import { lengthsBefore, pointAlong } from './measure.ts';
+import { meetSegments } from './meet-segments.ts';
 import { type Path, segmentsOf } from './path.ts';
 import { type Frame, angleOf, distance } from './point.ts';
 import { type Segment, reversedSegment, stretchOfSegment, tangentOnSegment } from './segment.ts';
@@ -79,7 +80,7 @@ function segmentBefore(lengths: readonly number[], segment: number): number {
  */
 export function sideOfBranch<F extends Frame>({ ahead, behind }: Branches<F>, branch: Segment<F> | undefined): 1 | -1 | 0 {
   if (!ahead || !behind || !branch) return 0;
-  const radius = Math.min(...[ahead, behind, branch].map((s) => distance(s.from, s.to))) / 2;
+  const radius = Math.min(...[ahead, behind, branch].map((s) => distance(s.from, s.to)), wayToCrossing(ahead, behind)) / 2;
   if (radius <= SAME_POINT) return 0;
   const onward = headingAt(ahead, radius);
   const back = normalised(headingAt(behind, radius) - onward);
@@ -88,6 +89,12 @@ export function sideOfBranch<F extends Frame>({ ahead, behind }: Branches<F>, br
   const slack = SAME_ANGLE + (2 * SAME_POINT) / radius;
   if (turn <= slack || turn >= TURN - slack || Math.abs(turn - back) <= slack) return 0;
   return turn < back ? 1 : -1;
+}
+
+/** How far from their common start the two branches of one path meet again; infinite when they do not. */
+function wayToCrossing<F extends Frame>(ahead: Segment<F>, behind: Segment<F>): number {
+  const again = meetSegments(ahead, behind).flatMap((m) => (m.kind !== 'overlap' && Math.max(m.partA, m.partB) > 0 ? [distance(ahead.from, m.at)] : []));
+  return Math.min(Infinity, ...again);
 }
 
 /** The direction, from the start of a segment, of the place where it leaves a circle about that start. */

@@ -30,7 +30,7 @@ export interface SharedStretch<F extends Frame> {
   readonly length: number;
   /** Whether `b` runs along the stretch the way `a` does. */
   readonly sameWay: boolean;
-  /** Whether the paths change sides over the stretch. */
+  /** Whether the paths change sides over the stretch; of a path that doubles back on itself it cannot be told. */
   readonly crosses: boolean;
 }
 

@@ -41,11 +41,12 @@ function checked<F extends Frame>(path: Path<F>): Outcome<Path<F>, SimpleProblem
   }
   const clean = withoutEmptyStretches(path);
   if (clean.vertices.length < 2) return fail({ kind: 'degenerate', ...start, message: 'the outline has no extent' });
-  const clash = firstClash(clean);
-  if (clash) return fail(clash);
   const area = signedArea(clean);
-  // Thinner all along than rounding slack.
-  if (Math.abs(area) <= SAME_POINT * pathLength(clean)) return fail({ kind: 'degenerate', ...start, message: 'the outline encloses no area' });
+  // Thinner all along than rounding slack. A path of many stretches may also enclose as much one way round as the other: that is a crossing.
+  const isThin = Math.abs(area) <= SAME_POINT * pathLength(clean);
+  const clash = isThin && clean.vertices.length === 2 ? undefined : firstClash(clean);
+  if (clash) return fail(clash);
+  if (isThin) return fail({ kind: 'degenerate', ...start, message: 'the outline encloses no area' });
   return ok(area > 0 ? clean : reversedPath(clean));
 }
 
