@@ -19,7 +19,7 @@ const CONTENT_SECURITY_POLICY = [
 export default defineConfig({
   root: 'src/app',
   base: './',
-  plugins: [react(), contentSecurityPolicy()],
+  plugins: [react(), englishOnly(), contentSecurityPolicy()],
   build: {
     outDir: '../../dist/app',
     emptyOutDir: true,
@@ -41,5 +41,13 @@ function contentSecurityPolicy(): Plugin {
     // As text, since the tag helper would write the quotes as entities and the server reads the policy from the page.
     transformIndexHtml: (html) =>
       html.replace('<meta charset="utf-8" />', `$&\n    <meta http-equiv="Content-Security-Policy" content="${CONTENT_SECURITY_POLICY}" />`),
+  };
+}
+
+/** The interface library speaks 34 languages and the app one; the others are left at home. */
+function englishOnly(): Plugin {
+  return {
+    name: 'english-only',
+    load: (id) => (/\/react-(aria|stately)\/dist\/.*\/intl\/.*\/(?!en-US)[a-z]{2}-[A-Z]{2}\.m?js$/.test(id) ? 'export default {};' : undefined),
   };
 }

@@ -84,20 +84,6 @@ export function keptInSight(view: View, quilt: Stretch, table: ScreenSize, least
   return x === view.x && y === view.y ? view : { ...view, x, y };
 }
 
-/** Part of the way from one view to another, from 0 to 1; the scale goes evenly in its logarithm. */
-export function betweenViews(a: View, b: View, table: ScreenSize, part: number): View {
-  if (part >= 1) return b;
-  const scale = a.scale * (b.scale / a.scale) ** part;
-  const middle = (view: View) => onQuilt(view, { x: table.width / 2, y: table.height / 2 });
-  const from = middle(a);
-  const to = middle(b);
-  // The middle moves with the growth of the scale, so that both ends are reached with the last step.
-  const going = a.scale === b.scale ? part : (1 / scale - 1 / a.scale) / (1 / b.scale - 1 / a.scale);
-  const x = from.x + (to.x - from.x) * going;
-  const y = from.y + (to.y - from.y) * going;
-  return { scale, x: x - table.width / scale / 2, y: y - table.height / scale / 2 };
-}
-
 function clampedScale(scale: number): number {
   return Math.min(MOST_SCALE, Math.max(LEAST_SCALE, scale));
 }

@@ -1,13 +1,17 @@
 // The header: whose quilt this is, the rooms in the order of the job, and undo always in sight.
 
+import { Suspense, lazy } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { redo, undo } from '../../session/change-plan.ts';
 import { isChanged } from '../../session/store.ts';
 import { useSession, useTheSession } from '../use-session.ts';
-import { PlanMenu, type PlanMenuProps } from './PlanMenu.tsx';
+import type { PlanMenuProps } from './PlanMenu.tsx';
 import { Rooms } from './Rooms.tsx';
-import { SettingsMenu } from './SettingsMenu.tsx';
 import './frame.css';
+
+// The menus come a moment after the first picture; until then their names stand in their places.
+const PlanMenu = lazy(() => import('./PlanMenu.tsx').then(({ PlanMenu: Menu }) => ({ default: Menu })));
+const SettingsMenu = lazy(() => import('./SettingsMenu.tsx').then(({ SettingsMenu: Menu }) => ({ default: Menu })));
 
 export function Header(props: PlanMenuProps) {
   const session = useTheSession();
@@ -21,7 +25,9 @@ export function Header(props: PlanMenuProps) {
     <header className="header">
       <p className="app-name">Needlefall</p>
       <div className="plan-place">
-        <PlanMenu name={name} {...props} />
+        <Suspense fallback={<span className="plan-name"><span className="plan-name-text">{name}</span></span>}>
+          <PlanMenu name={name} {...props} />
+        </Suspense>
         <p className="plan-state">{state}</p>
       </div>
       <Rooms />
@@ -32,7 +38,9 @@ export function Header(props: PlanMenuProps) {
         <Button className="word" isDisabled={redoes === undefined} aria-label={redoes === undefined ? 'Redo' : `Redo: ${redoes}`} onPress={() => redo(session)}>
           <span>Redo</span>
         </Button>
-        <SettingsMenu />
+        <Suspense fallback={<span className="word"><span>Settings</span></span>}>
+          <SettingsMenu />
+        </Suspense>
       </div>
     </header>
   );

@@ -1,11 +1,11 @@
 // Top: the quilt as it lies, what it is made of, what is shown of it, and the list of everything on it.
 
+import { Suspense, lazy } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { areaAt } from '../../session/area-at.ts';
 import { linesByArea, sewnLength } from '../../session/contents.ts';
 import { zoomToArea } from '../../session/look.ts';
 import { onQuilt } from '../../session/view.ts';
-import { ContentsTree } from '../contents/ContentsTree.tsx';
 import { Aside, Sentence, Slip, SlipPart } from '../slip/Slip.tsx';
 import { Table } from '../table/Table.tsx';
 import { type Fact, Tape } from '../table/Tape.tsx';
@@ -13,6 +13,8 @@ import { useSession, useTheSession } from '../use-session.ts';
 import { describeTop } from '../words/describe-top.ts';
 import { useLengths, useLongLengths } from '../words/lengths.ts';
 import { ShownToggles } from './shown-toggles.tsx';
+
+const ContentsTree = lazy(() => import('../contents/ContentsTree.tsx').then(({ ContentsTree: List }) => ({ default: List })));
 
 export function TopRoom() {
   const session = useTheSession();
@@ -34,7 +36,9 @@ export function TopRoom() {
         </SlipPart>
         <PickedPart onShow={(id) => zoomToArea(session, id)} />
         <SlipPart title="What is shown"><ShownToggles /></SlipPart>
-        <SlipPart title="On the table"><ContentsTree /></SlipPart>
+        <SlipPart title="On the table">
+          <Suspense><ContentsTree /></Suspense>
+        </SlipPart>
       </Slip>
     </main>
   );
