@@ -1,6 +1,6 @@
 // Builds the app and the command line into dist/.
 
-import { chmodSync, mkdirSync, readdirSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
+import { chmodSync, cpSync, mkdirSync, readdirSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { ROOT, installPackages, run, stop } from './set-up.mjs';
@@ -15,6 +15,8 @@ export function build() {
   if (!run('npx', ['--no', 'vite', 'build', '--logLevel', 'warn'])) stop('The app could not be built. The reason stands above.');
   if (!run('npx', ['--no', 'vite', 'build', '--logLevel', 'warn', '--config', 'vite.cli.config.ts'])) stop('The command line could not be built. The reason stands above.');
   chmodSync(COMMAND, 0o755);
+  // The print reads its typefaces from beside itself.
+  cpSync(join(ROOT, 'src/paper/fonts'), join(ROOT, 'dist/cli'), { recursive: true, filter: (path) => !path.endsWith('.ts') });
   linkCommand();
   writeFileSync(STAMP, `${new Date().toISOString()}\n`);
 }

@@ -7,12 +7,13 @@ import { checkCommand } from './commands/check.ts';
 import { exportCommand } from './commands/export.ts';
 import { linesCommand } from './commands/lines.ts';
 import { needleCommand } from './commands/needle.ts';
+import { printCommand } from './commands/print.ts';
 import { VERSION } from './version.ts';
 
 /** How a command hands over its answer. */
 export type Give = (answer: Answer | Promise<Answer>) => void;
 
-const COMMANDS = [needleCommand, areasCommand, linesCommand, checkCommand, exportCommand];
+const COMMANDS = [needleCommand, areasCommand, linesCommand, checkCommand, printCommand, exportCommand];
 
 /** The answer to a command line, without the program's own name. Never throws. */
 export async function commandLine(args: readonly string[]): Promise<Answer> {
