@@ -26,6 +26,7 @@ const STEPS = 64;
  * enough that none hides a whole wiggle. A curve that goes nowhere comes back as a straight path from its start to its end.
  */
 export function fitCurve<F extends Frame>(curve: Curve<F>, t0: number, t1: number, within: number = FIT, steps = STEPS): Path<F> {
+  if (t1 < t0) return fitCurve(backwards(curve), -t0, -t1, within, steps);
   const start = curve(t0).point;
   const end = curve(t1).point;
   const allowed = Math.max(within, SAME_POINT) * USED;
@@ -47,6 +48,14 @@ export function fitClosedCurve<F extends Frame>(curve: Curve<F>, t0: number, t1:
   const open = fitCurve(curve, t0, t1, within, steps);
   const closed = closeUp(open, SAME_POINT);
   return closed.ok ? closed.value : { closed: true, vertices: open.vertices };
+}
+
+/** The curve run the other way, by the negative of its parameter. */
+function backwards<F extends Frame>(curve: Curve<F>): Curve<F> {
+  return (t) => {
+    const { point, tangent } = curve(-t);
+    return { point, tangent: { x: -tangent.x, y: -tangent.y } };
+  };
 }
 
 /** The vertices that follow one smooth run. */

@@ -5,7 +5,7 @@
 import { SAME_ANGLE, SAME_POINT } from '../../num/tolerances.ts';
 import { type Frame, type Point, type Vec, between, cross, distance, dot, unit } from '../point.ts';
 
-/** A curve by its parameter: where it is, and which way it runs (a vector of any length, such as the derivative). */
+/** A curve by its parameter: where it is, and which way it runs as the parameter grows (a vector of any length, such as the derivative). */
 export type Curve<F extends Frame> = (t: number) => { readonly point: Point<F>; readonly tangent: Vec<F> };
 
 /** A place on a curve with the unit tangent there, and how much the curve has turned since the run began (radians, without sign). */
@@ -25,19 +25,23 @@ export interface SmoothRun<F extends Frame> {
 /** Neighbouring samples differ in direction by no more than this, in radians. */
 const CLOSE_LOOK = 0.2;
 
+/** More samples than this are the sign of a tangent that does not belong to its curve; then no closer look is taken. */
+const MOST_SAMPLES = 100_000;
+
 /** An interval is halved no further than to this part of the whole; beyond it a double has no more steps to offer. */
 const LEAST_PART = 2 ** -44;
 
 /**
- * The smooth runs of a curve from `t0` to `t1`. The curve is first looked at in `steps` equal parts, which must be fine enough that no
+ * The smooth runs of a curve from `t0` to `t1`, which is greater. The curve is first looked at in `steps` equal parts, which must be fine enough that no
  * part hides a whole wiggle. Stretches of no length are left out; a curve that goes nowhere, or whose points are not finite, has no runs.
  */
 export function smoothRuns<F extends Frame>(curve: Curve<F>, t0: number, t1: number, steps: number): readonly SmoothRun<F>[] {
   const runs: Sample<F>[][] = [];
-  const least = Math.abs(t1 - t0) * LEAST_PART;
+  const least = (t1 - t0) * LEAST_PART;
   const first = sampleAt(curve, t0, t1);
   let run = [first];
   let finite = isFinite(first);
+  let taken = 0;
 
   const follow = (a: Sample<F>, b: Sample<F>): void => {
     const turn = Math.abs(turnBetween(a.tangent, b.tangent));
@@ -47,7 +51,7 @@ export function smoothRuns<F extends Frame>(curve: Curve<F>, t0: number, t1: num
       return;
     }
     const length = distance(a.point, middle.point) + distance(middle.point, b.point);
-    const isShort = length <= SAME_POINT || Math.abs(b.t - a.t) <= least;
+    const isShort = length <= SAME_POINT || b.t - a.t <= least || ++taken > MOST_SAMPLES;
     if (isShort && turn > CLOSE_LOOK) {
       runs.push(run);
       run = [b];
@@ -99,12 +103,11 @@ export function placeOnRun<F extends Frame>(run: SmoothRun<F>, t: number): Sampl
 
 /** The index of the last sample of a run not beyond a parameter (its first sample when all are). */
 function indexBefore<F extends Frame>({ samples }: SmoothRun<F>, t: number): number {
-  const way = samples[samples.length - 1]!.t > samples[0]!.t ? 1 : -1;
   let low = 0;
   let high = samples.length;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if ((samples[middle]!.t - t) * way <= 0) low = middle;
+    if (samples[middle]!.t <= t) low = middle;
     else high = middle;
   }
   return low;
