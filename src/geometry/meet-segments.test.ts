@@ -175,6 +175,7 @@ describe('arc and arc', () => {
 
   it('a whole turn in one arc meets itself all the way', () => {
     const whole = arcAround<'quilt'>(p(0, 0), 1, 0, TURN);
+    expect(meetSegments(whole, whole)).toMatchObject([{ kind: 'overlap', partsA: [0, 1] }]);
     expect(meetSegments(whole, line(-2, 0.5, 2, 0.5))).toHaveLength(2);
   });
 });

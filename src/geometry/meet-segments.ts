@@ -9,9 +9,8 @@
 // that what is decided at an end does not depend on how shallow the crossing is.
 
 import { SAME_NUMBER, SAME_POINT } from '../num/tolerances.ts';
-import { boundsMeet, boundsOfSegment } from './bounds.ts';
 import { type Frame, type Point, type Vec, between, cross, distance, dot, moved, plus, quarterTurned, scaled, size } from './point.ts';
-import { type Bearing, type Segment, bearingOf, nearestOnSegment, partAt, pointOnSegment, rightOf, segmentLength, sideOf } from './segment.ts';
+import { type Bearing, type Segment, bearingOf, nearestOnSegment, partAt, pointOnSegment, rightOf, sideOf } from './segment.ts';
 
 /** Parts run from 0 at a segment's start to 1 at its end. */
 export type SegmentMeeting<F extends Frame> =
@@ -37,12 +36,16 @@ interface Spot<F extends Frame> {
  * rounding slack of the other segment counts as lying on it, with its part exactly 0 or 1.
  */
 export function meetSegments<F extends Frame>(a: Segment<F>, b: Segment<F>): readonly SegmentMeeting<F>[] {
-  if (!boundsMeet(boundsOfSegment(a), boundsOfSegment(b), SAME_POINT)) return [];
-  const touches = endTouches(a, b);
-  const meetings: SegmentMeeting<F>[] = settled(a, b, touches);
-  for (const { kind, at } of meetingsOfWholes(bearingOf(a), bearingOf(b))) {
-    const partA = partAt(bearingOf(a), at);
-    const partB = partAt(bearingOf(b), at);
+  const bearingA = bearingOf(a);
+  const bearingB = bearingOf(b);
+  // No point of a segment is farther from its middle than half its length.
+  const reach = (bearingA.length + bearingB.length) / 2 + SAME_POINT;
+  if (Math.abs(bearingA.middle.x - bearingB.middle.x) > reach || Math.abs(bearingA.middle.y - bearingB.middle.y) > reach) return [];
+  const touches = endTouches(a, bearingA, b, bearingB);
+  const meetings: SegmentMeeting<F>[] = settled(a, b, touches, bearingA.length);
+  for (const { kind, at } of meetingsOfWholes(bearingA, bearingB)) {
+    const partA = partAt(bearingA, at);
+    const partB = partAt(bearingB, at);
     if (!(partA > 0 && partA < 1 && partB > 0 && partB < 1)) continue;
     const spot: Spot<F> = { at, partA, partB };
     // Too near an end that touches already to be told apart from it.
@@ -57,26 +60,25 @@ function firstPart<F extends Frame>(m: SegmentMeeting<F>): number {
 }
 
 /** Ends of either segment that lie on the other, each spot once, in order along `a`. */
-function endTouches<F extends Frame>(a: Segment<F>, b: Segment<F>): readonly Spot<F>[] {
+function endTouches<F extends Frame>(a: Segment<F>, bearingA: Bearing<F>, b: Segment<F>, bearingB: Bearing<F>): readonly Spot<F>[] {
   const found: Spot<F>[] = [];
   for (const end of [0, 1] as const) {
     const at = end === 0 ? a.from : a.to;
-    const partB = partTouched(b, at);
+    const partB = partTouched(b, bearingB, at);
     if (partB !== undefined) found.push({ at, partA: end, partB });
   }
   for (const end of [0, 1] as const) {
     const at = end === 0 ? b.from : b.to;
-    const partA = partTouched(a, at);
+    const partA = partTouched(a, bearingA, at);
     if (partA !== undefined) found.push({ at, partA, partB: end });
   }
-  const lengthA = segmentLength(a);
-  const lengthB = segmentLength(b);
+  if (found.length < 2) return found;
   const spots: Spot<F>[] = [];
   for (const spot of found) {
     const same = spots.some(
       (s) =>
-        Math.abs(s.partA - spot.partA) * lengthA <= 2 * SAME_POINT &&
-        Math.abs(s.partB - spot.partB) * lengthB <= 2 * SAME_POINT,
+        Math.abs(s.partA - spot.partA) * bearingA.length <= 2 * SAME_POINT &&
+        Math.abs(s.partB - spot.partB) * bearingB.length <= 2 * SAME_POINT,
     );
     if (!same) spots.push(spot);
   }
@@ -84,17 +86,18 @@ function endTouches<F extends Frame>(a: Segment<F>, b: Segment<F>): readonly Spo
 }
 
 /** The part of a segment a point lies on, exact at its ends; undefined when the point is off it. */
-function partTouched<F extends Frame>(s: Segment<F>, p: Point<F>): number | undefined {
+function partTouched<F extends Frame>(s: Segment<F>, bearing: Bearing<F>, p: Point<F>): number | undefined {
+  // The segment is no nearer than the whole line or circle.
+  if (Math.abs(sideOf(bearing, p)) > SAME_POINT) return undefined;
   if (distance(s.from, p) <= SAME_POINT) return 0;
   if (distance(s.to, p) <= SAME_POINT) return 1;
-  const near = nearestOnSegment(s, p);
-  return near.distance <= SAME_POINT ? near.part : undefined;
+  const part = partAt(bearing, p);
+  return part > 0 && part < 1 ? part : undefined;
 }
 
 /** Touching ends with shared stretches between them made into overlaps. */
-function settled<F extends Frame>(a: Segment<F>, b: Segment<F>, touches: readonly Spot<F>[]): SegmentMeeting<F>[] {
+function settled<F extends Frame>(a: Segment<F>, b: Segment<F>, touches: readonly Spot<F>[], lengthA: number): SegmentMeeting<F>[] {
   const meetings: SegmentMeeting<F>[] = [];
-  const lengthA = segmentLength(a);
   for (let i = 0; i < touches.length; i++) {
     const first = touches[i]!;
     let last = first;

@@ -26,7 +26,7 @@ export function randomSegment(r: Random): Segment<'area'> {
   return arcByBulge(from, point(from.x + r.between(-size, size), from.y + r.between(-size, size)), r.between(-1, 1));
 }
 
-const BULGES = [0, 0, 0, 0.5, -0.5, 1, -1, 0.1, -0.1];
+const BULGES = [0, 0.5, -0.5, 1, -1, 0.1, -0.1, Math.tan(Math.PI / 8), -Math.tan(Math.PI / 8)];
 
 /** A path of any shape, crossing itself as it likes. */
 export function randomPath(r: Random, closed: boolean): Path<'area'> {
@@ -37,12 +37,15 @@ export function randomPath(r: Random, closed: boolean): Path<'area'> {
 
 /** A path on a small grid, with right angles, half turns and quarter turns, so that vertices fall on each other and on sides, and stretches are shared. */
 export function gridPath(r: Random, closed: boolean): Path<'area'> {
-  const quarter = Math.tan(Math.PI / 8);
   const vertices: Vertex[] = [];
   for (let i = r.whole(3, 8); i > 0; i--) {
-    const v = { x: r.whole(0, 4), y: r.whole(0, 4), bulge: r.pick([...BULGES, 0, quarter, -quarter]) };
     const before = vertices[vertices.length - 1];
-    if (!before || before.x !== v.x || before.y !== v.y) vertices.push(v);
+    // Mostly straight along the grid.
+    const stay = before ? r.pick(['x', 'y', 'neither'] as const) : 'neither';
+    const x = before && stay === 'x' ? before.x : r.whole(0, 3);
+    const y = before && stay === 'y' ? before.y : r.whole(0, 3);
+    if (before?.x === x && before.y === y) continue;
+    vertices.push({ x, y, bulge: r.next() < 0.6 ? 0 : r.pick(BULGES) });
   }
   return made(vertices, closed);
 }
