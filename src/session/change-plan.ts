@@ -13,7 +13,16 @@ export type Recipe = (plan: Draft<Plan>) => void;
 
 /** Puts another plan on the table; the history of the one before goes with it. */
 export function openPlan(session: Session, plan: Plan, source: PlanSource): void {
-  session.setState({ evaluation: evaluate(plan), source, savedAfter: undefined, history: NO_HISTORY, gesture: undefined, selection: NOTHING });
+  session.setState(({ print }) => ({
+    evaluation: evaluate(plan),
+    source,
+    savedAfter: undefined,
+    history: NO_HISTORY,
+    gesture: undefined,
+    selection: NOTHING,
+    // The area chosen for printing belonged to the plan before.
+    print: { ...print, area: undefined },
+  }));
   fitTop(session);
 }
 

@@ -7,6 +7,7 @@ import { evaluate } from '../engine/evaluate.ts';
 import type { Evaluation } from '../engine/evaluation.ts';
 import type { Plan } from '../model/plan.ts';
 import { type History, type HistoryStep, NO_HISTORY } from './history.ts';
+import { type PrintChoice, USUAL_PRINT } from './print-choice.ts';
 import type { Room } from './rooms.ts';
 import { NOTHING, type Selection } from './selection.ts';
 import { type ShownId, USUALLY_SHOWN } from './shown.ts';
@@ -47,6 +48,7 @@ export interface SessionState {
   readonly framing: Framing;
   readonly table: ScreenSize;
   readonly shown: ReadonlySet<ShownId>;
+  readonly print: PrintChoice;
   /** Where the pointer is on the table, in CSS pixels. */
   readonly pointer: ScreenPoint | undefined;
 }
@@ -67,6 +69,7 @@ export function createSession(plan: Plan, source: PlanSource): Session {
     framing: 'top',
     table: { width: 0, height: 0 },
     shown: USUALLY_SHOWN,
+    print: USUAL_PRINT,
     pointer: undefined,
   }));
 }

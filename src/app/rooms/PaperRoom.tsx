@@ -1,4 +1,249 @@
-// (being built)
+// Paper: full-size patterns. What to print and on which paper, how the pages fall on the quilt, and the file.
+
+import { useDeferredValue, useId, useMemo, useState } from 'react';
+import { Button } from 'react-aria-components/Button';
+import { useStore } from 'zustand';
+import type { Evaluation } from '../../engine/evaluation.ts';
+import type { Bounds } from '../../geometry/bounds.ts';
+import { readLength } from '../../num/inches.ts';
+import { planPrint } from '../../paper/pdf/paint-pdf.ts';
+import type { PageMap } from '../../paper/pdf/pages.ts';
+import { areaGroups } from '../../session/contents.ts';
+import { fitTop, zoomToArea } from '../../session/look.ts';
+import { PAPER_SIZES, type PaperSize, type PrintChoice, choosePrint } from '../../session/print-choice.ts';
+import { onScreen } from '../../session/view.ts';
+import { Switch } from '../frame/Switch.tsx';
+import { beginPdf, cancelPdf, pdfJob } from '../paper/pdf-job.ts';
+import { printOf } from '../paper/print.ts';
+import { download } from '../plans/save.ts';
+import { Aside, Sentence, Slip, SlipPart } from '../slip/Slip.tsx';
+import { Table } from '../table/Table.tsx';
+import { type Fact, Tape } from '../table/Tape.tsx';
+import { useSession, useTheSession } from '../use-session.ts';
+import { useLengths } from '../words/lengths.ts';
+import './paper.css';
+
+const PAPER_NAMES: { readonly [paper in PaperSize]: readonly [name: string, size: string] } = {
+  letter: ['Letter', '8 1/2 x 11 in'],
+  a4: ['A4', '210 x 297 mm'],
+  tabloid: ['Tabloid', '11 x 17 in'],
+  a3: ['A3', '297 x 420 mm'],
+  roll: ['Roll', 'any width'],
+};
+
 export function PaperRoom() {
-  return <main className="room" />;
+  const session = useTheSession();
+  const evaluation = useSession((state) => state.evaluation);
+  const choice = useSession((state) => state.print);
+  const settled = useDeferredValue(choice);
+  const planned = useMemo(() => plannedFor(evaluation, settled), [evaluation, settled]);
+  const map = planned.ok ? planned.value.map : undefined;
+  const pages = planned.ok ? planned.value.pages : 0;
+  const areaName = evaluation.top.areas.find(({ id }) => id === choice.area)?.name;
+  return (
+    <main className="room">
+      <Table label={`How the pages fall on ${evaluation.plan.name}`} over={map && <PageCells map={map} />}>
+        {map && <PageNames map={map} />}
+      </Table>
+      <PaperTape map={map} pages={pages} />
+      <Slip
+        title="Full-size paper"
+        about="One inch on the page is one inch on the quilt."
+        foot={<PrintFoot ready={planned.ok} onMake={() => void beginPdf(evaluation.plan, choice, areaName)} />}
+      >
+        <SlipPart title="What to print">
+          <AreaChoice />
+          <Switch name="Templates and the lines to lay them by" on={choice.templates} onChange={(templates) => choosePrint(session, { templates })} />
+        </SlipPart>
+        <SlipPart title="Paper"><PaperChoice /></SlipPart>
+        <SlipPart title="How it comes out">
+          {map ? (
+            <>
+              <Sentence>{`${pages} pages: a cover, and ${map.printed} in ${map.rows === 1 ? '1 row' : `${map.rows} rows`} of ${map.columns}.`}</Sentence>
+              <Sentence>Check the square on each page: it should measure exactly 1 in.</Sentence>
+              <Aside>Print at 100 %, not fitted to the page. Lay the crosses in the overlaps on each other and tape.</Aside>
+            </>
+          ) : (
+            <Sentence>{planned.ok ? '' : planned.problem.message}</Sentence>
+          )}
+        </SlipPart>
+      </Slip>
+    </main>
+  );
+}
+
+function plannedFor(evaluation: Evaluation, choice: PrintChoice) {
+  const { list, options } = printOf(evaluation, choice);
+  return planPrint(list, options);
+}
+
+function AreaChoice() {
+  const session = useTheSession();
+  const top = useSession((state) => state.evaluation.top);
+  const area = useSession((state) => state.print.area);
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>Area</label>
+      <select
+        id={id}
+        value={area ?? ''}
+        onChange={({ target }) => {
+          choosePrint(session, { area: target.value === '' ? undefined : target.value });
+          if (target.value === '') fitTop(session);
+          else zoomToArea(session, target.value);
+        }}
+      >
+        <option value="">The whole top</option>
+        {areaGroups(top).map((group) => (
+          <optgroup key={group.id} label={group.name}>
+            {group.areas.map(({ id: areaId, name }) => <option key={areaId} value={areaId}>{name}</option>)}
+          </optgroup>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+function PaperChoice() {
+  const session = useTheSession();
+  const { paper, rollWidth, overlap } = useSession((state) => state.print);
+  return (
+    <>
+      <fieldset className="papers">
+        <legend className="only-heard">Paper</legend>
+        {PAPER_SIZES.map((size) => (
+          <label key={size} className="paper-size">
+            <input type="radio" name="paper" value={size} checked={paper === size} onChange={() => choosePrint(session, { paper: size })} />
+            <span className={`paper-shape ${size}`} aria-hidden="true" />
+            <span className="paper-name">{PAPER_NAMES[size][0]}</span>
+            <span className="aside">{PAPER_NAMES[size][1]}</span>
+          </label>
+        ))}
+      </fieldset>
+      {paper === 'roll' && <LengthField name="Width of the roll" value={rollWidth} onTyped={(inches) => choosePrint(session, { rollWidth: inches })} />}
+      <LengthField name="Overlap of the pages" value={overlap} onTyped={(inches) => choosePrint(session, { overlap: inches })} />
+    </>
+  );
+}
+
+/** A length typed as a quilter writes it; what cannot be read is said below and changes nothing. */
+function LengthField({ name, value, onTyped }: { readonly name: string; readonly value: number; readonly onTyped: (inches: number) => void }) {
+  const unit = useSession((state) => state.evaluation.plan.shownIn);
+  const length = useLengths();
+  const [typed, setTyped] = useState<string>();
+  const [problem, setProblem] = useState<string>();
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>{name}</label>
+      <input
+        id={id}
+        type="text"
+        inputMode="text"
+        autoComplete="off"
+        value={typed ?? length(value)}
+        aria-invalid={problem !== undefined}
+        aria-describedby={problem === undefined ? undefined : `${id}-problem`}
+        onChange={({ target }) => {
+          setTyped(target.value);
+          const read = readLength(target.value, unit);
+          setProblem(read.ok ? undefined : read.problem.message);
+          if (read.ok) onTyped(read.value);
+        }}
+        onBlur={() => {
+          setTyped(undefined);
+          setProblem(undefined);
+        }}
+      />
+      {problem !== undefined && <p id={`${id}-problem`} className="aside" role="alert">{problem}</p>}
+    </div>
+  );
+}
+
+function PrintFoot({ ready, onMake }: { readonly ready: boolean; readonly onMake: () => void }) {
+  const job = useStore(pdfJob);
+  switch (job.kind) {
+    case 'making': {
+      const part = job.of === undefined ? 0 : job.done / job.of;
+      const said = job.of === undefined ? 'Setting out the pages' : `Page ${job.done} of ${job.of}`;
+      return (
+        <div className="printing">
+          <div className="progress" role="progressbar" aria-label="Making the PDF" aria-valuemin={0} aria-valuemax={100} aria-valuenow={Math.round(part * 100)} aria-valuetext={said}>
+            <div className="progress-done" style={{ width: `${part * 100}%` }} />
+          </div>
+          <p className="aside">{said}</p>
+          <Button className="button" onPress={cancelPdf}>Cancel</Button>
+        </div>
+      );
+    }
+    case 'made':
+      return (
+        <div className="printed">
+          <p className="aside" role="status">{`${job.name} is made: ${job.pages} pages, ${sizeOf(job.file)}. It lies among your downloads.`}</p>
+          <div className="printed-buttons">
+            <Button className="button" onPress={() => download(job.file, job.name)}>Keep it again</Button>
+            <Button className="button main" isDisabled={!ready} onPress={onMake}>Make the PDF</Button>
+          </div>
+        </div>
+      );
+    case 'none':
+    case 'failed':
+      return (
+        <div className="printed">
+          {job.kind === 'failed' && <p role="alert" className="aside">{job.message}</p>}
+          <Button className="button main" isDisabled={!ready} onPress={onMake}>Make the PDF</Button>
+        </div>
+      );
+  }
+}
+
+function PaperTape({ map, pages }: { readonly map: PageMap | undefined; readonly pages: number }) {
+  const length = useLengths();
+  const facts: readonly Fact[] = map
+    ? [
+        { name: 'Pages', value: `${pages} with the cover` },
+        { name: 'Each shows', value: `${length(map.liveWidth)} by ${length(map.liveHeight)}` },
+        { name: 'Overlap', value: length(map.overlap) },
+      ]
+    : [{ name: 'Pages', value: 'none' }];
+  return <Tape facts={facts} />;
+}
+
+/** The cells of the pages over the quilt; those that are not printed are crossed through. */
+function PageCells({ map }: { readonly map: PageMap }) {
+  return (
+    <g className="pages">
+      {map.tiles.map(({ name, cell, live, number }) => (
+        <g key={name} className={number === undefined ? 'blank' : undefined}>
+          {number !== undefined && <path className="overlap" d={rectangle(live)} />}
+          <path d={number === undefined ? `${rectangle(cell)}M${cell.minX} ${cell.minY}L${cell.maxX} ${cell.maxY}M${cell.maxX} ${cell.minY}L${cell.minX} ${cell.maxY}` : rectangle(cell)} />
+        </g>
+      ))}
+    </g>
+  );
+}
+
+/** The names of the pages, fixed in size, while there is room for them. */
+function PageNames({ map }: { readonly map: PageMap }) {
+  const view = useSession((state) => state.view);
+  const table = useSession((state) => state.table);
+  if (Math.min(map.liveWidth, map.liveHeight) * view.scale < 34) return null;
+  return (
+    <div className="page-names" aria-hidden="true">
+      {map.tiles.map(({ name, cell, number }) => {
+        const { x, y } = onScreen(view, { x: Math.max(cell.minX, view.x), y: Math.max(cell.minY, view.y) });
+        const out = number === undefined || x > table.width || y > table.height || cell.maxX < view.x || cell.maxY < view.y;
+        return !out && <span key={name} style={{ transform: `translate(${x + 3}px, ${y + 3}px)` }}>{name}</span>;
+      })}
+    </div>
+  );
+}
+
+function rectangle({ minX, minY, maxX, maxY }: Bounds): string {
+  return `M${minX} ${minY}H${maxX}V${maxY}H${minX}Z`;
+}
+
+function sizeOf(file: Blob): string {
+  return file.size < 1024 * 1024 ? `${Math.ceil(file.size / 1024)} kB` : `${(file.size / 1024 / 1024).toFixed(1)} MB`;
 }
