@@ -11,6 +11,8 @@ export interface Where {
   readonly sheet?: string;
   readonly placement?: string;
   readonly pass?: string;
+  /** The other of two, where a finding is about two sheets or two passes. */
+  readonly other?: { readonly sheet: string; readonly placement?: string; readonly pass?: string };
   /** Ids of the stitched lines concerned. */
   readonly lines?: readonly string[];
   readonly at?: Place;
@@ -27,4 +29,6 @@ export interface Finding {
   /** In inches, unless the code says otherwise. */
   readonly measured?: number;
   readonly limit?: number;
+  /** Why the quilter leaves it so, where the plan says that she does. */
+  readonly accepted?: string;
 }
