@@ -31,9 +31,9 @@ export const PAPER_STYLE: PaperStyle = {
   etching: { width: 0.005, grey: 0.6, dash: [], cap: 'butt', name: 'Etching', meaning: 'line on the face of the template' },
   'missed-edge': { width: 0.014, grey: 0.45, dash: [0.035, 0.035], cap: 'butt', name: 'Missed edge', meaning: 'the foot cannot reach here' },
   'template-edge': { width: 0.009, grey: 0.45, dash: [], cap: 'butt', name: 'Template edge', meaning: 'outline and windows of the acrylic' },
-  'needle-unsewn': { width: 0.014, grey: 0.3, dash: [0, 0.055], cap: 'round', name: 'Needle line, not sewn', meaning: 'where the needle would fall farther along' },
+  'needle-unsewn': { width: 0.014, grey: 0.3, dash: [0, 0.055], cap: 'round', name: 'Not sewn', meaning: 'needle line of the template that no pass uses' },
   needle: { width: 0.022, grey: 0, dash: [], cap: 'round', name: 'Needle line', meaning: 'sew here: the needle falls on the middle of the line' },
   mark: { width: 0.016, grey: 0.25, dash: [], cap: 'butt', name: 'Mark', meaning: 'to be drawn' },
-  finding: { width: 0.012, grey: 0.25, dash: [], cap: 'butt', fill: 0.25, name: 'Finding', meaning: 'look here: diamond, mend it; triangle, decide; ring, good to know' },
+  finding: { width: 0.012, grey: 0.25, dash: [], cap: 'butt', fill: 0.25, name: 'Finding', meaning: 'diamond: mend it; triangle: look and decide; ring: good to know' },
   label: { width: 0, grey: 0.45, dash: [], cap: 'butt', name: 'Name', meaning: 'name of an area or a template' },
 };
