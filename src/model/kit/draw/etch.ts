@@ -2,10 +2,14 @@
 // Ids are plain and stay the same when sizes change, so that registrations keep their hold. Lines run from edge to edge
 // of the outline and straight on over windows, where they show only on the plan.
 
+import { boundsOf } from '../../../geometry/bounds.ts';
+import { stretchOfPath } from '../../../geometry/change.ts';
+import { whereIs } from '../../../geometry/inside.ts';
+import { pathLength } from '../../../geometry/measure.ts';
+import { meetPaths } from '../../../geometry/meet-paths.ts';
 import { meetSegments } from '../../../geometry/meet-segments.ts';
 import { offsetClosed } from '../../../geometry/offset/offset-closed.ts';
 import { type Path, segmentsOf, straight } from '../../../geometry/path.ts';
-import { boundsOf } from '../../../geometry/bounds.ts';
 import { type Point, heading, moved, point } from '../../../geometry/point.ts';
 import { lineFrom, pointOnSegment } from '../../../geometry/segment.ts';
 import { fromDegrees } from '../../../num/angle.ts';
@@ -30,6 +34,18 @@ export function curve(id: string, name: string, path: Path<'template'>): EtchedS
   return { kind: 'curve', id, name, path };
 }
 
+/** The stretch of a curve round its middle that lies on the template: rounded corners may take its ends away. */
+export function curveWithin(outline: Path<'template'>, id: string, name: string, path: Path<'template'>): EtchedShape {
+  const length = pathLength(path);
+  let [from, to] = [0, length];
+  for (const meeting of meetPaths(path, outline)) {
+    const along = meeting.kind === 'overlap' ? meeting.alongA[0] : meeting.alongA;
+    if (along < length / 2) from = Math.max(from, along);
+    else to = Math.min(to, along);
+  }
+  return curve(id, name, from > 0 || to < length ? stretchOfPath(path, from, to) : path);
+}
+
 /** A point, such as the middle of a window. */
 export function dot(id: string, name: string, at: Point<'template'>): EtchedShape {
   return { kind: 'point', id, name, at };
@@ -45,6 +61,7 @@ export function crossAtCentre(): EtchedShape {
  * is not within.
  */
 export function lineThrough(outline: Path<'template'>, id: string, name: string, at: Point<'template'>, degrees: number): readonly EtchedShape[] {
+  if (whereIs(outline, at) !== 'inside') return [];
   const ends = [edgeFrom(outline, at, degrees + 180), edgeFrom(outline, at, degrees)];
   return ends[0] && ends[1] ? [line(id, name, ends[0], ends[1])] : [];
 }

@@ -1,8 +1,8 @@
 // A band of one curve: a hollow edge and a full edge round the same centre.
 
-import { point } from '../../../geometry/point.ts';
+import { heading, moved, point } from '../../../geometry/point.ts';
 import { fromDegrees } from '../../../num/angle.ts';
-import { centreMarks, curve, innerLine, line } from '../draw/etch.ts';
+import { centreMarks, curveWithin, innerLine, lineThrough } from '../draw/etch.ts';
 import { withRoundCorners } from '../draw/round-corners.ts';
 import { arc, trace, traceOpen } from '../draw/trace.ts';
 import { family, plainShape } from '../family.ts';
@@ -36,18 +36,18 @@ export const arcBand = family({
     const sharp = trace(arc(0, centre.y, radius, start, sweep), arc(0, centre.y, inside, start + sweep, -sweep));
     const outline = withRoundCorners(sharp, corner);
     if (!outline.ok) return outline;
-    const onBand = (r: number, part: number) => {
-      const angle = fromDegrees(start + part * sweep);
-      return point<'template'>(r * Math.cos(angle), centre.y + r * Math.sin(angle));
+    const division = (id: string, name: string, part: number) => {
+      const degrees = start + part * sweep;
+      const at = moved(centre, heading<'template'>(fromDegrees(degrees)), radius - width / 2);
+      return lineThrough(outline.value, id, name, at, degrees);
     };
-    const division = (id: string, name: string, part: number) => line(id, name, onBand(radius, part), onBand(inside, part));
     return plainShape({
       outline: outline.value,
       etchings: [
         ...centreMarks(outline.value),
-        curve('middle-line', 'line along the middle of the band', traceOpen(arc(0, centre.y, radius - width / 2, start, sweep))),
-        division('division-left', 'division line half way to the left end', 0.25),
-        division('division-right', 'division line half way to the right end', 0.75),
+        curveWithin(outline.value, 'middle-line', 'line along the middle of the band', traceOpen(arc(0, centre.y, radius - width / 2, start, sweep))),
+        ...division('division-left', 'division line half way to the left end', 0.25),
+        ...division('division-right', 'division line half way to the right end', 0.75),
         ...innerLine(outline.value),
       ],
     });

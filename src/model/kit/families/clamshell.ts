@@ -14,7 +14,7 @@ import { inches, tooGreat } from '../sizes.ts';
 export const clamshell = family({
   id: 'clamshell',
   name: 'Clamshell',
-  about: 'A shell with a round top and two hollow sides that meet in a point below. The point radius rounds the point, so that the shell ends a little above where the curves would meet.',
+  about: 'A shell with a round top and two hollow sides that meet in a point below. The width is that of the round top before its corners are rounded. The point radius rounds the point, so that the shell ends a little above where the curves would meet.',
   sizes: {
     width: { name: 'width', least: 1, most: 16, usual: 4, unit: 'in' },
     corner: { name: 'corner radius', least: 0, most: 1, usual: 0.03125, unit: 'in' },

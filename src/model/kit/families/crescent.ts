@@ -30,6 +30,8 @@ export const crescent = family({
     if (rise > length / 2) return tooGreat('rise', 'rise', rise, length / 2, `a length of ${inches(length)}`);
     const bluntest = width / 4;
     if (tip > bluntest) return tooGreat('point', 'point radius', tip, bluntest, `a width of ${inches(width)}`);
+    const widest = length / 2 - tip - 2 * LEAST_HOLLOW;
+    if (width > widest) return tooGreat('width', 'width', width, widest, `a length of ${inches(length)}`);
     const lowest = width + tip + LEAST_HOLLOW;
     if (rise < lowest) return tooSmall('rise', 'rise', rise, lowest, `a width of ${inches(width)}`);
     const reach = length / 2 - tip;

@@ -4,7 +4,7 @@
 
 import { point } from '../../../geometry/point.ts';
 import { toDegrees } from '../../../num/angle.ts';
-import { centreMarks, inchTicks, innerLine, line } from '../draw/etch.ts';
+import { centreMarks, inchTicks, innerLine, line, lineThrough } from '../draw/etch.ts';
 import { withRoundCorners } from '../draw/round-corners.ts';
 import { arc, trace } from '../draw/trace.ts';
 import { family, plainShape } from '../family.ts';
@@ -48,8 +48,8 @@ export const hill = family({
         ...centreMarks(outline.value),
         ...innerLine(outline.value),
         line('foot-line', 'line through the foot of the hill', point(-run, foot), point(run, foot)),
-        line('division-left', 'line down half way to the left end', point(-run / 2, foot - rise / 2), point(-run / 2, -foot)),
-        line('division-right', 'line down half way to the right end', point(run / 2, foot - rise / 2), point(run / 2, -foot)),
+        ...lineThrough(outline.value, 'division-left', 'line down half way to the left end', point(-run / 2, foot), 90),
+        ...lineThrough(outline.value, 'division-right', 'line down half way to the right end', point(run / 2, foot), 90),
         ...inchTicks(-foot, run - corner, -Math.min(depth / 4, 0.25)),
       ],
     });

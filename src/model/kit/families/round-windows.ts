@@ -3,7 +3,7 @@
 import { circle } from '../../../geometry/path.ts';
 import { point } from '../../../geometry/point.ts';
 import { ok } from '../../../num/outcome.ts';
-import { dot, line, lineThrough } from '../draw/etch.ts';
+import { dot, lineThrough } from '../draw/etch.ts';
 import { withRoundCorners } from '../draw/round-corners.ts';
 import { trace } from '../draw/trace.ts';
 import { family } from '../family.ts';
@@ -51,7 +51,7 @@ export const roundWindows = family({
         ...lineThrough(outline.value, 'centre-across', 'centre line across', point(0, 0), 0),
         ...rounds.flatMap(({ id, at, words }) => [
           dot(id, `middle of the ${words}`, at),
-          line(`${id}-down`, `line down through the ${words}`, point(at.x, -y), point(at.x, y)),
+          ...lineThrough(outline.value, `${id}-down`, `line down through the ${words}`, at, 90),
         ]),
       ],
     });

@@ -4,7 +4,7 @@
 
 import { point } from '../../../geometry/point.ts';
 import { toDegrees } from '../../../num/angle.ts';
-import { centreMarks, curve, innerLine, lineThrough } from '../draw/etch.ts';
+import { centreMarks, curveWithin, innerLine, lineThrough } from '../draw/etch.ts';
 import { withRoundCorners } from '../draw/round-corners.ts';
 import { arc, trace, traceOpen } from '../draw/trace.ts';
 import { family, plainShape } from '../family.ts';
@@ -16,7 +16,7 @@ const LEAST_HOLLOW = 1 / 4;
 export const sCurve = family({
   id: 's-curve',
   name: 'S-curve band',
-  about: 'A band that runs level, climbs and runs level again. The length is measured along, the rise from the middle of one end to the middle of the other.',
+  about: 'A band that runs level, climbs and runs level again. The length is measured along, the rise from the middle of one end to the middle of the other, both before the corners are rounded.',
   sizes: {
     length: { name: 'length', least: 2, most: 30, usual: 10, unit: 'in' },
     rise: { name: 'rise', least: 0.25, most: 16, usual: 2.5, unit: 'in' },
@@ -53,7 +53,7 @@ export const sCurve = family({
       etchings: [
         ...centreMarks(outline.value),
         ...lineThrough(outline.value, 'slant', 'line towards the middles of both ends', point(0, 0), -toDegrees(Math.atan2(rise, length))),
-        curve('middle-line', 'line along the middle of the band', traceOpen(arc(-x, low, radius, 90, -sweep), arc(x, high, radius, -90 - sweep, sweep))),
+        curveWithin(outline.value, 'middle-line', 'line along the middle of the band', traceOpen(arc(-x, low, radius, 90, -sweep), arc(x, high, radius, -90 - sweep, sweep))),
         ...innerLine(outline.value),
       ],
     });

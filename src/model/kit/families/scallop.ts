@@ -3,7 +3,7 @@
 
 import { point } from '../../../geometry/point.ts';
 import { toDegrees } from '../../../num/angle.ts';
-import { centreMarks, innerLine, line } from '../draw/etch.ts';
+import { centreMarks, innerLine, line, lineThrough } from '../draw/etch.ts';
 import { withRoundCorners } from '../draw/round-corners.ts';
 import { arc, trace } from '../draw/trace.ts';
 import { family, plainShape } from '../family.ts';
@@ -46,8 +46,8 @@ export const scallop = family({
         ...centreMarks(outline.value),
         ...innerLine(outline.value),
         line('notch-line', 'line through the notches', point(-x, notch), point(x, notch)),
-        ...middles.map((middle, i) => line(`hump-${i + 1}`, `line down from the top of hump ${i + 1}`, point(middle, notch - rise), point(middle, -notch))),
-        ...middles.slice(1).map((middle, i) => line(`notch-${i + 1}`, `line down from notch ${i + 1}`, point(middle - hump / 2, notch), point(middle - hump / 2, -notch))),
+        ...middles.flatMap((middle, i) => lineThrough(outline.value, `hump-${i + 1}`, `line down from the top of hump ${i + 1}`, point(middle, notch - rise / 2), 90)),
+        ...middles.slice(1).flatMap((middle, i) => lineThrough(outline.value, `notch-${i + 1}`, `line down from notch ${i + 1}`, point(middle - hump / 2, notch + depth / 8), 90)),
       ],
     });
   },

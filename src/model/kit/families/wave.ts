@@ -7,7 +7,7 @@ import { point } from '../../../geometry/point.ts';
 import { poseOf } from '../../../geometry/pose.ts';
 import { TURN } from '../../../num/angle.ts';
 import { FIT } from '../../../num/tolerances.ts';
-import { centreMarks, innerLine, line } from '../draw/etch.ts';
+import { centreMarks, innerLine, line, lineThrough } from '../draw/etch.ts';
 import { withRoundCorners } from '../draw/round-corners.ts';
 import { trace } from '../draw/trace.ts';
 import { family, plainShape } from '../family.ts';
@@ -59,8 +59,8 @@ export const wave = family({
         ...centreMarks(outline.value),
         ...innerLine(outline.value),
         line('trough-line', 'line through the troughs', point(-x, trough), point(x, trough)),
-        ...starts.map((start, i) => line(`crest-${i + 1}`, `line down from crest ${i + 1}`, point(start + crest / 2, trough - rise), point(start + crest / 2, -trough))),
-        ...starts.slice(1).map((start, i) => line(`trough-${i + 1}`, `line down from trough ${i + 1}`, point(start, trough), point(start, -trough))),
+        ...starts.flatMap((start, i) => lineThrough(outline.value, `crest-${i + 1}`, `line down from crest ${i + 1}`, point(start + crest / 2, trough - rise / 2), 90)),
+        ...starts.slice(1).flatMap((start, i) => lineThrough(outline.value, `trough-${i + 1}`, `line down from trough ${i + 1}`, point(start, trough + depth / 8), 90)),
       ],
     });
   },

@@ -10,7 +10,7 @@ import { inches, tooGreat } from '../sizes.ts';
 export const wedge = family({
   id: 'wedge',
   name: 'Wedge',
-  about: 'A plate with two straight sides that run together, the narrow end up.',
+  about: 'A plate with two straight sides that run together, the narrow end up. Both ends are measured before the corners are rounded.',
   sizes: {
     length: { name: 'length', least: 1, most: 30, usual: 8, unit: 'in' },
     wide: { name: 'wide end', least: 0.75, most: 16, usual: 3.5, unit: 'in' },
