@@ -6,6 +6,9 @@ import { type PlainPath, type Truth, areaOf, distanceTo, placeAlong, truthOf, wi
 /** How far off anything may be: a millionth of an inch. */
 export const WITHIN = 1e-6;
 
+/** Twice rounding slack of a length. */
+const TIGHT = 2e-9;
+
 export interface Judgement {
   /** What is wrong, in words; empty when all is well. */
   readonly faults: readonly string[];
@@ -16,6 +19,8 @@ export interface Judgement {
 interface Options {
   readonly samplesAPiece?: number;
   readonly samplesOfEdge?: number;
+  /** The outline was put out of true by next to nothing: places that fit only to rounding slack are let pass. */
+  readonly mayBeTight?: boolean;
 }
 
 /** All that must be true of an offset of `edge` by `radius`. */
@@ -59,13 +64,14 @@ export function judge(edge: PlainPath, radius: number, where: 'outside' | 'insid
     }
     if (Math.abs(reached - loop.length) > WITHIN) fault(`loop ${k}: contacts end at ${reached} of ${loop.length}`);
   });
-  for (const what of edgeFaults(truth, radius, where, offset, lines, options.samplesOfEdge ?? 200)) fault(what);
+  for (const what of edgeFaults(truth, radius, where, offset, lines, options)) fault(what);
   return { faults, worst };
 }
 
 /** Every place of the edge is either touched, and then its square at the radius lies on a line, or truly out of reach. */
-function edgeFaults(truth: Truth, radius: number, where: 'outside' | 'inside', offset: OffsetOutcome<'template'>, lines: readonly Truth[], samples: number): string[] {
+function edgeFaults(truth: Truth, radius: number, where: 'outside' | 'inside', offset: OffsetOutcome<'template'>, lines: readonly Truth[], options: Options): string[] {
   const faults: string[] = [];
+  const samples = options.samplesOfEdge ?? 200;
   const runsClockwise = areaOf(truth) > 0;
   const way = runsClockwise === (where === 'inside') ? 1 : -1;
   const isMissed = (along: number, inset: number) =>
@@ -91,7 +97,10 @@ function edgeFaults(truth: Truth, radius: number, where: 'outside' | 'inside', o
     for (let k = 0; k < count; k++) {
       const along = s.before + (s.length * (k + 0.5)) / count;
       const { x, y, away } = clearanceAt(along, i);
-      const isReachable = away >= radius - 1e-11;
+      // Where the foot fits to within rounding slack and no more, both answers are right.
+      const q = placeAlong(truth, along, i);
+      const isTight = options.mayBeTight === true && distanceTo(truth, x + way * TIGHT * q.nx, y + way * TIGHT * q.ny) < radius;
+      const isReachable = away >= radius - 1e-11 && !isTight;
       if (isReachable && !onLine(x, y) && !isAlone(x, y)) faults.push(`${x},${y} is clear but on no needle line (edge ${i}, ${along} along)`);
       if (isReachable && isMissed(along, 1e-3) && !isAlone(x, y) && !isSpot(along, i)) faults.push(`edge ${i} at ${along} is called missed but can be touched`);
       // A stretch of no more than rounding's length is not reported.

@@ -23,14 +23,8 @@ export interface Stretch {
   readonly to: number;
 }
 
-/** The clear stretches, and the place at which each raw piece starts. */
-export interface Arrangement {
-  readonly stretches: readonly Stretch[];
-  readonly startPlaces: readonly number[];
-}
-
 /** Cuts raw pieces where they meet and keeps the stretches that are clear of the edge. */
-export function arrange<F extends Frame>(pieces: readonly RawPiece<F>[], isClear: IsClear<F>): Arrangement {
+export function clearStretches<F extends Frame>(pieces: readonly RawPiece<F>[], isClear: IsClear<F>): readonly Stretch[] {
   const places = makePlaces();
   const cuts = pieces.map((): Cut[] => []);
   const ends = pieces.map(() => ({ start: places.add(), end: places.add() }));
@@ -77,7 +71,7 @@ export function arrange<F extends Frame>(pieces: readonly RawPiece<F>[], isClear
       start = stop;
     }
   });
-  return { stretches, startPlaces: ends.map(({ start }) => places.find(start)) };
+  return stretches;
 }
 
 interface Cut {
@@ -121,10 +115,9 @@ const FEW = 100;
 function pairsToMeet<F extends Frame>(pieces: readonly RawPiece<F>[]): readonly (readonly [number, number])[] {
   const bounds = pieces.map((piece) => boundsOfSegment(piece.segment));
   const pairs: (readonly [number, number])[] = [];
+  const runsOnFrom = pieces.map((piece, i) => (piece.isSmoothBefore && !piece.isPoint ? lastBefore(pieces, i) : -1));
   const consider = (i: number, j: number) => {
-    if (j === i + 1 && pieces[j]!.isSmoothBefore) return;
-    if (i === 0 && j === pieces.length - 1 && pieces[0]!.isSmoothBefore) return;
-    pairs.push([i, j]);
+    if (runsOnFrom[j] !== i && runsOnFrom[i] !== j) pairs.push([i, j]);
   };
   if (pieces.length <= FEW) {
     for (let i = 0; i < bounds.length; i++) {
@@ -138,4 +131,12 @@ function pairsToMeet<F extends Frame>(pieces: readonly RawPiece<F>[]): readonly 
     for (const j of near(b)) if (j > i) consider(i, j);
   });
   return pairs;
+}
+
+/** The piece before one, points at corners left out. */
+function lastBefore<F extends Frame>(pieces: readonly RawPiece<F>[], index: number): number {
+  let i = index;
+  do i = (i + pieces.length - 1) % pieces.length;
+  while (pieces[i]!.isPoint && pieces[i]!.kind === 'corner');
+  return i;
 }

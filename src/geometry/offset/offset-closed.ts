@@ -21,7 +21,7 @@ import { SAME_POINT } from '../../num/tolerances.ts';
 import { lengthsBefore, pathLength, signedArea } from '../measure.ts';
 import { type Path, segmentsOf } from '../path.ts';
 import type { Frame } from '../point.ts';
-import { arrange } from './arrange.ts';
+import { clearStretches } from './arrange.ts';
 import { clearanceFrom } from './clearance.ts';
 import type { EdgeStretch, OffsetLoop } from './contact.ts';
 import { closedLine, longestFirst, openLine } from './lines.ts';
@@ -43,11 +43,10 @@ export function offsetClosed<F extends Frame>(path: Path<F>, radius: number, whe
   const isClockwise = signedArea(path) >= 0;
   const side: Side = isClockwise === (where === 'inside') ? 1 : -1;
   const pieces = rawPieces(segmentsOf(path), lengthsBefore(path), radius, side);
-  const arrangement = arrange(pieces, clearanceFrom(path, radius - SAME_POINT));
-  const traced = trace(pieces, arrangement.stretches, side);
+  const traced = trace(pieces, clearStretches(pieces, clearanceFrom(path, radius - SAME_POINT)), side);
   const lines = [
-    ...traced.loops.map((loop) => closedLine(pieces, arrangement, loop)),
-    ...traced.openLines.map((line) => openLine(pieces, arrangement, line)),
+    ...traced.loops.map((loop) => closedLine(pieces, loop)),
+    ...traced.openLines.map((line) => openLine(pieces, line)),
   ].filter((line) => line !== undefined);
   const missed = missedStretches(lines, pathLength(path));
   return lines.length === 0 ? { kind: 'collapsed', missed } : { kind: 'loops', loops: longestFirst(lines), missed };

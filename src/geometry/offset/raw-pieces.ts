@@ -14,9 +14,9 @@ import { turnBetween } from './corner-turn.ts';
 export interface RawPiece<F extends Frame> extends Touch {
   /** Runs the way the edge runs. */
   readonly segment: Segment<F>;
-  /** An inside arc of exactly the offset distance, to rounding slack: its whole offset is one point. */
+  /** Too short to have a direction, as of an inside arc of exactly the offset distance: its ends are one place. */
   readonly isPoint: boolean;
-  /** The piece before ends where this one starts, and in the same direction. */
+  /** The piece before (points at corners left out) ends where this one starts, and in the same direction. */
   readonly isSmoothBefore: boolean;
 }
 
@@ -39,8 +39,8 @@ export function rawPieces<F extends Frame>(edge: readonly Segment<F>[], before: 
     corner.forEach((piece, k) => pieces.push({ ...piece, isSmoothBefore: k > 0 || followsPiece }));
     const piece = own[i];
     if (!piece) return;
-    const isFlush = corner.length > 0 || (followsPiece && distance(into.end, out.start) <= 2 * WELD);
-    pieces.push({ ...piece, isSmoothBefore: isFlush && !piece.isPoint });
+    const followsCorner = corner.some(({ isPoint }) => !isPoint);
+    pieces.push({ ...piece, isSmoothBefore: followsCorner || (followsPiece && distance(into.end, out.start) <= 2 * WELD) });
   });
   return pieces;
 }
@@ -92,10 +92,10 @@ function edgePiece<F extends Frame>(span: Span<F>, edgeStart: number, edgeEnd: n
 /** The arc about a corner that stands out towards the offset, in two when it is over a half turn; none where the path runs on or turns in. */
 function cornerPieces<F extends Frame>(into: Span<F>, out: Span<F>, edgeAt: number, away: number, side: Side): readonly Piece<F>[] {
   const sweep = turnBetween(into.segment, into.endTangent, out.segment, out.startTangent);
-  if (side * sweep >= 0 || away * Math.abs(sweep) <= WELD) return [];
+  if (side * sweep >= 0 || away * Math.abs(sweep) <= SAME_POINT) return [];
   const centre = out.segment.from;
   const start = angleOf(scaled(quarterTurned(into.endTangent), side));
-  const piece = (arc: Arc<F>): Piece<F> => ({ kind: 'corner', edge: out.index, edgeStart: edgeAt, edgeEnd: edgeAt, segment: arc, isPoint: false });
+  const piece = (arc: Arc<F>): Piece<F> => ({ kind: 'corner', edge: out.index, edgeStart: edgeAt, edgeEnd: edgeAt, segment: arc, isPoint: away * Math.abs(arc.sweep) <= WELD });
   if (Math.abs(sweep) <= Math.PI + SAME_ANGLE) return [piece({ kind: 'arc', from: into.end, to: out.start, centre, radius: away, start, sweep })];
   const first = arcAround(centre, away, start, sweep / 2);
   const second = arcAround(centre, away, start + sweep / 2, sweep / 2);

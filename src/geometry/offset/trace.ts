@@ -5,7 +5,7 @@
 // apart: each goes round what lies between the offsets without passing through the touch.
 
 import { TURN, normalised } from '../../num/angle.ts';
-import { SAME_POINT } from '../../num/tolerances.ts';
+import { JOINT, SAME_POINT, SLIVER } from '../../num/tolerances.ts';
 import { type Frame, angleOf, between, distance } from '../point.ts';
 import { type Segment, nearestOnSegment, pointOnSegment, reversedSegment, segmentLength, stretchOfSegment } from '../segment.ts';
 import type { Stretch } from './arrange.ts';
@@ -28,7 +28,7 @@ export interface Traced {
 /** Strings stretches together by the places where they end and start; those that lead nowhere are left out. */
 export function trace<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[], side: Side): Traced {
   const { twins, single } = pairTwins(pieces, stretches);
-  const kept = withoutDeadEnds(single);
+  const kept = leadingRound(pieces, single);
   return { loops: loopsOf(pieces, kept, side), openLines: openLinesOf(twins) };
 }
 
@@ -59,26 +59,55 @@ function leavingFrom(stretches: readonly Stretch[]): Map<number, Stretch[]> {
   return leaving;
 }
 
-/** What rounding leaves over where pieces cross at a shallow angle ends in the open: it is taken off, from the end back. */
-function withoutDeadEnds(stretches: readonly Stretch[]): readonly Stretch[] {
-  const arriving = new Map<number, number>();
-  const leaving = new Map<number, number>();
-  const count = (at: Map<number, number>, place: number, by: number) => at.set(place, (at.get(place) ?? 0) + by);
-  for (const s of stretches) {
-    count(leaving, s.from, 1);
-    count(arriving, s.to, 1);
-  }
+/**
+ * The stretches that lead round. What rounding leaves over where pieces cross at a shallow angle ends in the open and is taken off from
+ * the end back: first the short ends, then, once gaps left by rounding are bridged, all that still leads nowhere.
+ */
+function leadingRound<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): readonly Stretch[] {
+  const trimmed = withoutDeadEnds(stretches, (s) => lengthOf(pieces, s) <= SLIVER);
+  return withoutDeadEnds(bridged(pieces, trimmed), () => true);
+}
+
+function withoutDeadEnds(stretches: readonly Stretch[], mayGo: (s: Stretch) => boolean): readonly Stretch[] {
+  const balance = balanceOf(stretches);
   let kept = stretches;
   for (;;) {
-    const left = kept.filter((s) => (arriving.get(s.from) ?? 0) > 0 && (leaving.get(s.to) ?? 0) > 0);
-    if (left.length === kept.length) return kept;
-    for (const s of kept) {
-      if (left.includes(s)) continue;
-      count(leaving, s.from, -1);
-      count(arriving, s.to, -1);
-    }
-    kept = left;
+    const dead = new Set(kept.filter((s) => (balance.arriving.get(s.from) === undefined || balance.leaving.get(s.to) === undefined) && mayGo(s)));
+    if (dead.size === 0) return kept;
+    kept = kept.filter((s) => !dead.has(s));
+    Object.assign(balance, balanceOf(kept));
   }
+}
+
+/** How many stretches arrive at a place and leave it. */
+function balanceOf(stretches: readonly Stretch[]): { arriving: Map<number, number>; leaving: Map<number, number> } {
+  const arriving = new Map<number, number>();
+  const leaving = new Map<number, number>();
+  for (const s of stretches) {
+    arriving.set(s.to, (arriving.get(s.to) ?? 0) + 1);
+    leaving.set(s.from, (leaving.get(s.from) ?? 0) + 1);
+  }
+  return { arriving, leaving };
+}
+
+/** Stretches that end where none leaves go on to the nearest that starts where none arrives, if that is as good as there. */
+function bridged<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): readonly Stretch[] {
+  const { arriving, leaving } = balanceOf(stretches);
+  const ends = stretches.filter((s) => leaving.get(s.to) === undefined);
+  if (ends.length === 0) return stretches;
+  const starts = stretches.filter((s) => arriving.get(s.from) === undefined);
+  const leadOn = new Map<number, number>();
+  for (const end of ends) {
+    const at = pointOnSegment(pieces[end.piece]!.segment, end.b);
+    const gap = (s: Stretch) => distance(at, pointOnSegment(pieces[s.piece]!.segment, s.a));
+    const next = starts.filter((s) => gap(s) <= JOINT).sort((a, b) => gap(a) - gap(b))[0];
+    if (next) leadOn.set(end.to, next.from);
+  }
+  return stretches.map((s) => ({ ...s, to: leadOn.get(s.to) ?? s.to }));
+}
+
+function lengthOf<F extends Frame>(pieces: readonly RawPiece<F>[], s: Stretch): number {
+  return (s.b - s.a) * segmentLength(pieces[s.piece]!.segment);
 }
 
 function loopsOf<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[], side: Side): readonly (readonly Stretch[])[] {
@@ -101,8 +130,7 @@ function loopsOf<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: rea
 }
 
 function longestFirst<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): readonly Stretch[] {
-  const length = (s: Stretch) => (s.b - s.a) * segmentLength(pieces[s.piece]!.segment);
-  return stretches.map((s) => ({ s, length: length(s) })).sort((one, other) => other.length - one.length).map(({ s }) => s);
+  return stretches.map((s) => ({ s, length: lengthOf(pieces, s) })).sort((one, other) => other.length - one.length).map(({ s }) => s);
 }
 
 /** Of the stretches that leave where one arrives, the one that turns most sharply to the clear side. */
