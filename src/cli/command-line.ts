@@ -54,8 +54,13 @@ Exit: 0 done, 1 something is to be mended before sewing, 2 something could not b
     .exitOverride()
     .configureOutput({
       writeOut: (text) => void (said.text += text),
-      writeErr: (text) => void (said.complaint += text.replace(/^error: (.)/, (_, first: string) => first.toUpperCase())),
+      writeErr: (text) => void (said.complaint += asSentence(text)),
       getOutHelpWidth: () => 100,
       getErrHelpWidth: () => 100,
     });
+}
+
+/** `error: unknown option '--fot'` as a sentence, its suggestion kept. */
+function asSentence(text: string): string {
+  return text.replace(/^error: (.)(.*?)\.?$/m, (_, first: string, rest: string) => `${first.toUpperCase()}${rest}.`);
 }

@@ -24,6 +24,7 @@ describe('places in JSON text', () => {
     ["{'a': 1}", 1, 2, 'a field name in double quotes', `"'a': 1}"`],
     ['{} {}', 1, 4, 'nothing more', '"{}"'],
     ['{"__proto__": 1}', 1, 2, 'any other field name', '"\\"__proto__\\":…"'],
+    ['{"a": {"b": 1}, "b": 2,\n "a": 3}', 2, 2, 'each field name once', '"\\"a\\": 3}"'],
     ['[NaN]', 1, 2, 'a value', '"NaN]"'],
   ])('says where %j stops being JSON', (text, line, column, expected, found) => {
     expect(jsonPlaces(text)).toEqual({ ok: false, problem: { line, column, expected, found } });
@@ -40,7 +41,8 @@ describe('places in JSON text', () => {
   it('agrees with JSON.parse on 20,000 broken texts (seed 1)', () => {
     // Second opinion: the platform's own reader of RFC 8259.
     const { whole, pick } = random(1);
-    const start = '{"a": [1, -2.5e3, "q\\n\\u00e9\\"", true], "b": {"c": null, "d": {}}, "e": [] , "f":0.125}';
+    // The names are so unlike that the damage does not make two of them the same, which JSON.parse would let pass.
+    const start = '{"abcdef": [1, -2.5e3, "q\\n\\u00e9\\"", true], "ghijkl": {"mnopqr": null, "stuvwx": {}}, "123456": [] , "ABCDEF":0.125}';
     let accepted = 0;
     for (let i = 0; i < 20_000; i++) {
       let text = start;

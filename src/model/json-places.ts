@@ -95,6 +95,11 @@ function object(reader: Reader, path: (string | number)[]): JsonBreak | undefine
     skipSpace(reader);
     if (!takeSign(reader, ':')) return breakAt(reader, '":"');
     path.push(name);
+    if (reader.places.has(placeKey(path))) {
+      // JSON lets the last one win without a word, and what the others held would be lost.
+      reader.at = start;
+      return breakAt(reader, 'each field name once');
+    }
     const broke = value(reader, path);
     path.pop();
     if (broke) return broke;

@@ -47,7 +47,7 @@ function lines(file: string, json: boolean): Answer {
   if (evaluation.lines.length === 0) return done(`${plan.value.name}: nothing to sew. No chosen sheet has a pass that can be sewn.`);
   const length = lengthBy(styleOf(plan.value));
   const run = runBy(styleOf(plan.value));
-  const rows = passesOf(evaluation).map(({ sheet, placement, pass, count, areas, each }) => [
+  const rows = passesOf(evaluation, length).map(({ sheet, placement, pass, count, areas, each }) => [
     plan.value.sheets[sheet]?.name ?? sheet,
     `${placement}/${pass}`,
     length(each),
@@ -66,11 +66,11 @@ interface SewnPass {
   areas: number;
 }
 
-/** The passes that are sewn, with how often, in the order of their lines; a pass that comes out longer in another shape of area counts by itself. */
-function passesOf({ lines: all }: Evaluation): readonly SewnPass[] {
+/** The passes that are sewn, with how often, in the order of their lines; a pass that comes out longer in another area, so that it shows, counts by itself. */
+function passesOf({ lines: all }: Evaluation, shown: (inches: number) => string): readonly SewnPass[] {
   const passes = new Map<string, SewnPass & { readonly in: Set<string> }>();
   for (const { area, sheet, placement, pass, length } of all) {
-    const key = [sheet, placement, pass, length.toFixed(6)].join('/');
+    const key = [sheet, placement, pass, shown(length)].join('/');
     const known = passes.get(key) ?? { sheet, placement, pass, each: length, count: 0, areas: 0, in: new Set<string>() };
     known.count++;
     known.in.add(area);

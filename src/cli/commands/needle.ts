@@ -20,7 +20,7 @@ import { lengthBy } from '../say/words.ts';
 
 interface Options {
   readonly outline?: string;
-  readonly window: readonly string[];
+  readonly window?: readonly string[];
   readonly template?: string;
   readonly plan?: string;
   readonly foot: string;
@@ -33,7 +33,7 @@ export function needleCommand(program: Command, give: Give): void {
     .description('Show where the needle falls when a round foot runs along a template: the needle line, and what the foot cannot reach.')
     .requiredOption('--foot <length>', 'across the foot, such as 1/2, 9/16 or 12.7mm; or the id of a foot in the kit')
     .option('--outline <path>', 'the outline of the template, as SVG path data in inches')
-    .option('--window <path>', 'a window in it; may be given several times', (path: string, before: string[]) => [...before, path], [])
+    .option('--window <path>', 'a window in it; may be given several times', (path: string, before: readonly string[] = []) => [...before, path])
     .option('--template <id>', 'a template of the kit, or a built-in family at its usual sizes')
     .option('--plan <file>', "take the template and the foot from this plan's kit")
     .option('--json', 'as JSON')
@@ -67,7 +67,7 @@ function needle(options: Options): Answer {
 
 function questionOf(options: Options): Outcome<Question, string> {
   if ((options.outline === undefined) === (options.template === undefined)) return fail('Give either an --outline or a --template.');
-  if (options.template !== undefined && options.window.length > 0) return fail('A --window goes with an --outline; a template has its own windows.');
+  if (options.template !== undefined && options.window !== undefined) return fail('A --window goes with an --outline; a template has its own windows.');
   const kit = kitFor(options.plan);
   if (!kit.ok) return kit;
   const diameter = diameterOf(options.foot, kit.value.feet);
@@ -94,7 +94,7 @@ function diameterOf(text: string, feet: { readonly [id: string]: Foot }): Outcom
 
 const WIDEST_FOOT = 4;
 
-function drawnTemplate({ outline = '', window }: Options): Template {
+function drawnTemplate({ outline = '', window = [] }: Options): Template {
   return {
     name: 'as drawn',
     outline,
