@@ -12,8 +12,8 @@ export type Biarc<F extends Frame> = readonly [Segment<F>, Segment<F>];
 
 /**
  * The biarc from `p0`, leaving in the unit direction `t0`, to `p1`, arriving in the unit direction `t1`. Neither arc is more than a half
- * turn; a flat one is a straight line. Undefined when there is none: the points are the same, or both directions lead straight
- * away from the chord.
+ * turn; a flat one is a straight line. Undefined when there is none: the points are the same, or the two directions are
+ * and lead away from `p1`.
  */
 export function biarc<F extends Frame>(p0: Point<F>, t0: Vec<F>, p1: Point<F>, t1: Vec<F>): Biarc<F> | undefined {
   const v = between(p0, p1);

@@ -25,8 +25,8 @@ export interface SmoothRun<F extends Frame> {
 /** Neighbouring samples differ in direction by no more than this, in radians. */
 const CLOSE_LOOK = 0.2;
 
-/** More samples than this are the sign of a tangent that does not belong to its curve; then no closer look is taken. */
-const MOST_SAMPLES = 100_000;
+/** More samples than this for each of the first steps are the sign of a tangent that does not belong to its curve; then no closer look is taken. */
+const MOST_FOR_A_STEP = 200;
 
 /** An interval is halved no further than to this part of the whole; beyond it a double has no more steps to offer. */
 const LEAST_PART = 2 ** -44;
@@ -51,7 +51,7 @@ export function smoothRuns<F extends Frame>(curve: Curve<F>, t0: number, t1: num
       return;
     }
     const length = distance(a.point, middle.point) + distance(middle.point, b.point);
-    const isShort = length <= SAME_POINT || b.t - a.t <= least || ++taken > MOST_SAMPLES;
+    const isShort = length <= SAME_POINT || b.t - a.t <= least || ++taken > steps * MOST_FOR_A_STEP;
     if (isShort && turn > CLOSE_LOOK) {
       runs.push(run);
       run = [b];
