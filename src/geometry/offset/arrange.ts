@@ -1,7 +1,7 @@
 // The raw pieces of an offset cut where they meet, and what is left of them: the stretches clear of the edge.
 // Between two meetings a stretch is either clear of the edge all along or too near all along, so its middle decides.
 
-import Flatbush from 'flatbush';
+import type Flatbush from 'flatbush';
 import { JOINT, WELD } from '../../num/tolerances.ts';
 import { boundsMeet, boundsOfSegment, type Bounds } from '../bounds.ts';
 import { meetSegments } from '../meet-segments.ts';
@@ -56,7 +56,7 @@ export function clearStretches<F extends Frame>(pieces: readonly RawPiece<F>[], 
   pieces.forEach((piece, i) => {
     if (piece.isPoint) return;
     cuts[i] = [{ part: 0, place: ends[i]!.start }, ...cuts[i]!.sort((one, other) => one.part - other.part), { part: 1, place: ends[i]!.end }];
-    joinNeighbours(cuts[i]!, segmentLength(piece.segment), places);
+    joinNeighbours(cuts[i], segmentLength(piece.segment), places);
   });
   const stretches: Stretch[] = [];
   pieces.forEach((piece, i) => {

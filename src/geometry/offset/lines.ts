@@ -83,7 +83,7 @@ function touchOf({ kind, edge, edgeStart, edgeEnd }: Touch): Touch {
 }
 
 function against(touch: Touch): Touch {
-  return { ...touch, edgeStart: touch.edgeEnd, edgeEnd: touch.edgeStart };
+  return { kind: touch.kind, edge: touch.edge, edgeStart: touch.edgeEnd, edgeEnd: touch.edgeStart };
 }
 
 function reversed<F extends Frame>(rolled: readonly Rolled<F>[]): readonly Rolled<F>[] {
@@ -117,7 +117,9 @@ function measured<F extends Frame>(rolled: readonly Rolled<F>[], closed: boolean
   const contacts = rolled.map(({ segment, touch, opposite }): Contact => {
     const start = before[passed]!;
     if (segment) passed++;
-    return { ...touch, start, end: before[passed]!, ...(opposite && { opposite }) };
+    const { kind, edge, edgeStart, edgeEnd } = touch;
+    const contact: Contact = { kind, edge, edgeStart, edgeEnd, start, end: before[passed]! };
+    return opposite ? { ...contact, opposite } : contact;
   });
   return { path, length: pathLength(path), area: closed ? Math.abs(signedArea(path)) : 0, contacts };
 }

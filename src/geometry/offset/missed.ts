@@ -2,7 +2,7 @@
 
 import { TOUCHED } from '../../num/tolerances.ts';
 import type { Frame } from '../point.ts';
-import type { EdgeStretch, OffsetLoop } from './contact.ts';
+import type { EdgeStretch, OffsetLoop, Touch } from './contact.ts';
 
 /**
  * The stretches of an edge of some length (inches) that no contact of the lines covers, in order along it, merged over its joints and
@@ -25,10 +25,17 @@ export function missedStretches<F extends Frame>(lines: readonly OffsetLoop<F>[]
 }
 
 /** Covered stretches, start before end, in order along the edge. */
-function touchedStretches<F extends Frame>(lines: readonly OffsetLoop<F>[]): { start: number; end: number }[] {
-  const touches = lines.flatMap((line) => line.contacts.flatMap((c) => (c.opposite ? [c, c.opposite] : [c])));
-  return touches
-    .map(({ edgeStart, edgeEnd }) => ({ start: Math.min(edgeStart, edgeEnd), end: Math.max(edgeStart, edgeEnd) }))
-    .filter(({ start, end }) => end > start)
-    .sort((a, b) => a.start - b.start);
+function touchedStretches<F extends Frame>(lines: readonly OffsetLoop<F>[]): readonly { readonly start: number; readonly end: number }[] {
+  const touched: { readonly start: number; readonly end: number }[] = [];
+  const add = ({ edgeStart, edgeEnd }: Touch) => {
+    if (edgeStart < edgeEnd) touched.push({ start: edgeStart, end: edgeEnd });
+    else if (edgeEnd < edgeStart) touched.push({ start: edgeEnd, end: edgeStart });
+  };
+  for (const line of lines) {
+    for (const contact of line.contacts) {
+      add(contact);
+      if (contact.opposite) add(contact.opposite);
+    }
+  }
+  return touched.sort((a, b) => a.start - b.start);
 }

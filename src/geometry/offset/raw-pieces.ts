@@ -28,76 +28,88 @@ export type Side = 1 | -1;
  * @param before inches along the edge at the start of each segment, and at the end of the last
  */
 export function rawPieces<F extends Frame>(edge: readonly Segment<F>[], before: readonly number[], away: number, side: Side): readonly RawPiece<F>[] {
-  const spans = edge.flatMap((segment, index) => (segmentLength(segment) > SAME_POINT ? [spanOf(segment, index, away, side)] : []));
-  const own = spans.map((span) => edgePiece(span, before[span.index]!, before[span.index + 1]!, away, side));
-  const pieces: RawPiece<F>[] = [];
-  spans.forEach((out, i) => {
-    const last = (i + spans.length - 1) % spans.length;
-    const into = spans[last]!;
-    const corner = cornerPieces(into, out, before[out.index]!, away, side);
-    const followsPiece = own[last] !== undefined && !own[last].isPoint;
-    corner.forEach((piece, k) => pieces.push({ ...piece, isSmoothBefore: k > 0 || followsPiece }));
-    const piece = own[i];
-    if (!piece) return;
-    const followsCorner = corner.some(({ isPoint }) => !isPoint);
-    pieces.push({ ...piece, isSmoothBefore: followsCorner || (followsPiece && distance(into.end, out.start) <= 2 * WELD) });
+  const spans: Span<F>[] = [];
+  edge.forEach((segment, index) => {
+    if (segmentLength(segment) > SAME_POINT) spans.push(spanOf(segment, index, away, side));
   });
+  const pieces: RawPiece<F>[] = [];
+  let into = spans[spans.length - 1];
+  for (const out of spans) {
+    const edgeStart = before[out.index]!;
+    const followsPiece = into!.leaves === 'piece';
+    const corner = cornerArcs(into!, out, away, side);
+    let isSmooth = followsPiece && distance(into!.end, out.start) <= 2 * WELD;
+    for (const segment of corner) {
+      const isPoint = away * Math.abs(segment.sweep) <= WELD;
+      const isSecond = segment !== corner[0];
+      pieces.push({ kind: 'corner', edge: out.index, edgeStart, edgeEnd: edgeStart, segment, isPoint, isSmoothBefore: isSecond || followsPiece });
+      if (!isPoint) isSmooth = true;
+    }
+    if (out.leaves !== 'nothing') {
+      const isPoint = out.leaves === 'point';
+      pieces.push({ kind: 'edge', edge: out.index, edgeStart, edgeEnd: before[out.index + 1]!, segment: offsetOf(out), isPoint, isSmoothBefore: isSmooth });
+    }
+    into = out;
+  }
   return pieces;
 }
 
-/** A segment of the edge with its tangents and the ends of its offset. */
+/** A segment of the edge with its tangents and what its offset is. */
 interface Span<F extends Frame> {
   readonly segment: Segment<F>;
   readonly index: number;
   readonly startTangent: Vec<F>;
   readonly endTangent: Vec<F>;
+  /** Ends of the offset, and its radius (of an arc). */
   readonly start: Point<F>;
   readonly end: Point<F>;
+  readonly radius: number;
+  /** An arc tighter than the offset distance leaves nothing; one as tight, to rounding slack, a point. */
+  readonly leaves: 'piece' | 'point' | 'nothing';
 }
 
 function spanOf<F extends Frame>(segment: Segment<F>, index: number, away: number, side: Side): Span<F> {
-  const chord = unit<F>({ x: segment.to.x - segment.from.x, y: segment.to.y - segment.from.y });
-  const half = segment.kind === 'line' ? 0 : segment.sweep / 2;
-  const startTangent = turned(chord, -half);
-  const endTangent = turned(chord, half);
+  const { from, to } = segment;
+  const chord = unit<F>({ x: to.x - from.x, y: to.y - from.y });
+  const isArc = segment.kind === 'arc';
+  const half = isArc ? segment.sweep / 2 : 0;
+  const startTangent = isArc ? turned(chord, -half) : chord;
+  const endTangent = isArc ? turned(chord, half) : chord;
+  const radius = isArc ? segment.radius - side * Math.sign(half) * away : Infinity;
   return {
     segment,
     index,
     startTangent,
     endTangent,
-    start: moved(segment.from, quarterTurned(startTangent), side * away),
-    end: moved(segment.to, quarterTurned(endTangent), side * away),
+    start: moved(from, quarterTurned(startTangent), side * away),
+    end: moved(to, quarterTurned(endTangent), side * away),
+    radius,
+    leaves: isArc && Math.abs(2 * half * radius) <= WELD ? 'point' : radius < 0 ? 'nothing' : 'piece',
   };
 }
 
 function turned<F extends Frame>(v: Vec<F>, angle: number): Vec<F> {
-  if (angle === 0) return v;
   const cos = Math.cos(angle);
   const sin = Math.sin(angle);
   return { x: cos * v.x - sin * v.y, y: sin * v.x + cos * v.y };
 }
 
-type Piece<F extends Frame> = Omit<RawPiece<F>, 'isSmoothBefore'>;
-
-function edgePiece<F extends Frame>(span: Span<F>, edgeStart: number, edgeEnd: number, away: number, side: Side): Piece<F> | undefined {
-  const { segment, index, start, end } = span;
-  const touch = { kind: 'edge', edge: index, edgeStart, edgeEnd } as const;
-  if (segment.kind === 'line') return { ...touch, segment: { kind: 'line', from: start, to: end }, isPoint: false };
-  const radius = segment.radius - side * Math.sign(segment.sweep) * away;
-  // Too short to tell from a point: its ends are one place, and what lies between them is touched from there.
-  if (Math.abs(radius * segment.sweep) <= WELD) return { ...touch, segment: { kind: 'line', from: start, to: end }, isPoint: true };
-  return radius < 0 ? undefined : { ...touch, segment: { ...segment, from: start, to: end, radius }, isPoint: false };
+function offsetOf<F extends Frame>({ segment, start, end, radius, leaves }: Span<F>): Segment<F> {
+  if (segment.kind === 'line' || leaves === 'point') return { kind: 'line', from: start, to: end };
+  return { kind: 'arc', from: start, to: end, centre: segment.centre, radius, start: segment.start, sweep: segment.sweep };
 }
 
 /** The arc about a corner that stands out towards the offset, in two when it is over a half turn; none where the path runs on or turns in. */
-function cornerPieces<F extends Frame>(into: Span<F>, out: Span<F>, edgeAt: number, away: number, side: Side): readonly Piece<F>[] {
+function cornerArcs<F extends Frame>(into: Span<F>, out: Span<F>, away: number, side: Side): readonly Arc<F>[] {
   const sweep = turnBetween(into.segment, into.endTangent, out.segment, out.startTangent);
   if (side * sweep >= 0 || away * Math.abs(sweep) <= SAME_POINT) return [];
   const centre = out.segment.from;
   const start = angleOf(scaled(quarterTurned(into.endTangent), side));
-  const piece = (arc: Arc<F>): Piece<F> => ({ kind: 'corner', edge: out.index, edgeStart: edgeAt, edgeEnd: edgeAt, segment: arc, isPoint: away * Math.abs(arc.sweep) <= WELD });
-  if (Math.abs(sweep) <= Math.PI + SAME_ANGLE) return [piece({ kind: 'arc', from: into.end, to: out.start, centre, radius: away, start, sweep })];
+  if (Math.abs(sweep) <= Math.PI + SAME_ANGLE) return [{ kind: 'arc', from: into.end, to: out.start, centre, radius: away, start, sweep }];
   const first = arcAround(centre, away, start, sweep / 2);
   const second = arcAround(centre, away, start + sweep / 2, sweep / 2);
-  return [piece({ ...first, from: into.end }), piece({ ...second, from: first.to, to: out.start })];
+  return [
+    { ...first, from: into.end },
+    { ...second, from: first.to, to: out.start },
+  ];
 }

@@ -40,7 +40,7 @@ function pairTwins<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: r
     if (twinned.has(there)) continue;
     const middle = pointOnSegment(pieces[there.piece]!.segment, (there.a + there.b) / 2);
     const back = leaving
-      .get(there.to)!
+      .get(there.to)
       ?.find((s) => s.to === there.from && !twinned.has(s) && nearestOnSegment(pieces[s.piece]!.segment, middle).distance <= SAME_POINT);
     if (!back) continue;
     twinned.add(there).add(back);
