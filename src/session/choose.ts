@@ -1,6 +1,7 @@
-// Small decisions about the plan as a whole: its name, the unit it is shown in, which sheets are sewn.
+// Small decisions: the plan's name, the unit it is shown in, which sheets are sewn; and what is to be printed, which is no part of the plan.
 
 import { changePlan } from './change-plan.ts';
+import type { PrintChoice } from './print-choice.ts';
 import { type Session, planOf } from './store.ts';
 
 /** Names the plan; a name of nothing but spaces is not taken. */
@@ -26,4 +27,9 @@ export function chooseSheet(session: Session, id: string, chosen: boolean): void
   changePlan(session, chosen ? `Sew ${sheet.name}` : `Leave out ${sheet.name}`, (plan) => {
     plan.sheets[id]!.chosen = chosen;
   });
+}
+
+/** Changes some of what is chosen for printing; an area of `undefined` is the whole top. No step of undo. */
+export function choosePrint(session: Session, change: Partial<PrintChoice>): void {
+  session.setState(({ print }) => ({ print: { ...print, ...change } }));
 }

@@ -10,7 +10,7 @@ import type { ShownId } from './shown.ts';
 import type { Session, SessionState } from './store.ts';
 import { type ScreenPoint, type ScreenSize, type Stretch, type View, framed, keptInSight, onQuilt, onScreen, pushed, recentred, zoomedAbout } from './view.ts';
 
-/** Left round the whole top when it is fitted to the table, in CSS pixels: room for the rulers and a rim of table. */
+/** Left round the whole top, or one area, when it is fitted to the table, in CSS pixels; on a small table less. */
 const MARGIN_OF_TOP = 40;
 const MARGIN_OF_AREA = 72;
 /** How much of the quilt always stays on the table, in CSS pixels. */
@@ -27,29 +27,32 @@ export function stretchOfTop(state: SessionState): Stretch {
 /** Shows the whole top, and goes on doing so when the table changes its size. */
 export function fitTop(session: Session): void {
   const state = session.getState();
-  session.setState({ view: framed(stretchOfTop(state), state.table, MARGIN_OF_TOP), framing: 'top' });
+  session.setState({ view: framed(stretchOfTop(state), state.table, marginFor(state.table, MARGIN_OF_TOP)), framing: 'top' });
 }
 
 /** Shows one area as large as the table allows. An id that is not there changes nothing. */
 export function zoomToArea(session: Session, id: string): void {
   const state = session.getState();
   const stretch = stretchOfArea(state, id);
-  if (stretch) session.setState({ view: framed(stretch, state.table, MARGIN_OF_AREA), framing: { area: id } });
+  if (stretch) session.setState({ view: framed(stretch, state.table, marginFor(state.table, MARGIN_OF_AREA)), framing: { area: id } });
 }
 
 /** Shows one stitched line as large as the table allows. An id that is not there changes nothing. */
 export function zoomToLine(session: Session, id: string): void {
-  const state = session.getState();
-  const line = state.evaluation.lines.find((candidate) => candidate.id === id);
+  const line = session.getState().evaluation.lines.find((candidate) => candidate.id === id);
   if (!line) return;
   const { minX, minY, maxX, maxY } = boundsOf(quiltPath(line));
-  session.setState({ view: framed({ x: minX, y: minY, width: maxX - minX, height: maxY - minY }, state.table, MARGIN_OF_AREA), framing: 'free' });
+  zoomToStretch(session, { x: minX, y: minY, width: maxX - minX, height: maxY - minY });
+}
+
+/** Shows a stretch of the quilt as large as the table allows. */
+export function zoomToStretch(session: Session, stretch: Stretch): void {
+  session.setState(({ table }) => ({ view: framed(stretch, table, marginFor(table, MARGIN_OF_AREA)), framing: 'free' }));
 }
 
 /** Shows a place with a stretch of quilt round it, `across` inches wide and high. */
 export function zoomToPlace(session: Session, at: Point<'quilt'>, across: number): void {
-  const stretch = { x: at.x - across / 2, y: at.y - across / 2, width: across, height: across };
-  session.setState((state) => ({ view: framed(stretch, state.table, MARGIN_OF_AREA), framing: 'free' }));
+  zoomToStretch(session, { x: at.x - across / 2, y: at.y - across / 2, width: across, height: across });
 }
 
 /** Goes nearer by a factor (farther below 1); the place under a point of the table, or under its middle, stays there. */
@@ -126,6 +129,11 @@ export function stretchOfArea(state: SessionState, id: string): Stretch | undefi
   if (!area) return undefined;
   const { minX, minY, maxX, maxY } = boundsOf(carryPath(area.frame, area.boundary));
   return { x: minX, y: minY, width: maxX - minX, height: maxY - minY };
+}
+
+/** The margin, or less of it on a small table. */
+function marginFor({ width, height }: ScreenSize, margin: number): number {
+  return Math.min(margin, Math.min(width, height) / 12);
 }
 
 function inSight(state: SessionState, view: View): View {

@@ -1,7 +1,5 @@
 // What is to be printed, as the quilter chose it in the Paper room. It belongs to the session, not to the plan.
 
-import type { Session } from './store.ts';
-
 export const PAPER_SIZES = ['letter', 'a4', 'tabloid', 'a3', 'roll'] as const;
 
 export type PaperSize = (typeof PAPER_SIZES)[number];
@@ -19,8 +17,3 @@ export interface PrintChoice {
 }
 
 export const USUAL_PRINT: PrintChoice = { paper: 'letter', rollWidth: 24, area: undefined, overlap: 0.5, templates: true };
-
-/** Changes some of what is chosen; an area of `undefined` is the whole top. */
-export function choosePrint(session: Session, change: Partial<PrintChoice>): void {
-  session.setState(({ print }) => ({ print: { ...print, ...change } }));
-}

@@ -6,7 +6,7 @@ export type Selection =
   | { readonly kind: 'sheet'; readonly sheet: string }
   | { readonly kind: 'placement'; readonly sheet: string; readonly placement: string }
   | { readonly kind: 'line'; readonly line: string }
-  /** A group of findings, and which of its places is looked at. */
-  | { readonly kind: 'finding'; readonly group: string; readonly place: number };
+  /** A finding by its key, and which of its spots is looked at. */
+  | { readonly kind: 'finding'; readonly finding: string; readonly spot: number };
 
 export const NOTHING: Selection = { kind: 'nothing' };

@@ -2,33 +2,43 @@
 
 import { type Ref, useMemo } from 'react';
 import type { DisplayItem } from '../../drawing/display-list.ts';
-import { LAYERS } from '../../drawing/display-list.ts';
+import { LAYERS, type Layer } from '../../drawing/display-list.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import { boundsOf } from '../../geometry/bounds.ts';
 import { endOf, startOf } from '../../geometry/path.ts';
 import type { Point } from '../../geometry/point.ts';
 import { writePathData } from '../../geometry/svg/write.ts';
+import { layersOf } from '../../session/shown.ts';
 import { quiltPath } from '../../stitch/quilt-path.ts';
 import { clothFor } from '../table/cloth.ts';
 import { drawnForScreen } from '../table/drawn.ts';
+import { useSession } from '../use-session.ts';
 
 export interface LoupeProps {
   readonly evaluation: Evaluation;
   readonly at: Point<'quilt'>;
   /** How much of the quilt is seen from side to side, in inches. */
   readonly across: number;
+  /** A ring stands at the place. */
+  readonly ringed: boolean;
   /** Ids of the stitched lines concerned: drawn thicker, with their ends. */
   readonly lines: readonly string[];
   readonly glass?: Ref<HTMLDivElement>;
 }
 
-/** Layers seen in the loupe, whatever is shown on the table. */
-const SEEN = LAYERS.filter((layer) => !['finding', 'label', 'needle-unsewn'].includes(layer));
+/** Layers seen in the loupe besides those shown on the table. */
+const ALWAYS: readonly Layer[] = ['ground', 'seam', 'raw-edge', 'allowance', 'keep-out', 'needle'];
+const NEVER: readonly Layer[] = ['finding', 'label'];
 
-export function Loupe({ evaluation, at, across, lines, glass }: LoupeProps) {
+export function Loupe({ evaluation, at, across, ringed, lines, glass }: LoupeProps) {
+  const shown = useSession((state) => state.shown);
+  const seen = useMemo(() => {
+    const onTable = layersOf(shown);
+    return LAYERS.filter((layer) => !NEVER.includes(layer) && (ALWAYS.includes(layer) || onTable.has(layer)));
+  }, [shown]);
   const half = across / 2;
   const near = useMemo(() => itemsNear(evaluation, at, half), [evaluation, at, half]);
-  const dress = useMemo(() => clothFor(evaluation.top), [evaluation.top]);
+  const dress = useMemo(() => clothFor(evaluation), [evaluation]);
   const concerned = useMemo(() => {
     const ids = new Set(lines);
     return evaluation.lines.filter((line) => ids.has(line.id)).map(quiltPath);
@@ -37,7 +47,7 @@ export function Loupe({ evaluation, at, across, lines, glass }: LoupeProps) {
   return (
     <div className="loupe-glass" ref={glass}>
       <svg viewBox={`${at.x - half} ${at.y - half} ${across} ${across}`} aria-hidden="true">
-        {SEEN.map((layer) => (
+        {seen.map((layer) => (
           <g key={layer} className={`layer ${layer}`}>
             {near.filter((item) => item.layer === layer).map((item, index) => item.kind === 'path' && <path key={index} className={`${dress(item)}${item.filled ? ' filled' : ''}`} d={writePathData(item.path)} />)}
           </g>
@@ -46,7 +56,7 @@ export function Loupe({ evaluation, at, across, lines, glass }: LoupeProps) {
           {concerned.map((path, index) => <path key={index} d={writePathData(path)} />)}
         </g>
         {ends.map((end, index) => end && <circle key={index} className="line-end" cx={end.x} cy={end.y} r={across / 75} />)}
-        <circle className="loupe-ring" cx={at.x} cy={at.y} r={across * 0.11} />
+        {ringed && <circle className="loupe-ring" cx={at.x} cy={at.y} r={across * 0.11} />}
       </svg>
     </div>
   );

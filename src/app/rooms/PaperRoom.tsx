@@ -10,8 +10,9 @@ import { planPrint } from '../../paper/pdf/paint-pdf.ts';
 import type { PageMap } from '../../paper/pdf/pages.ts';
 import { areaGroups } from '../../session/contents.ts';
 import { fitTop, zoomToArea } from '../../session/look.ts';
-import { PAPER_SIZES, type PaperSize, type PrintChoice, choosePrint } from '../../session/print-choice.ts';
-import { onScreen } from '../../session/view.ts';
+import { choosePrint } from '../../session/choose.ts';
+import { PAPER_SIZES, type PaperSize, type PrintChoice } from '../../session/print-choice.ts';
+import { type ScreenPoint, onScreen } from '../../session/view.ts';
 import { Switch } from '../frame/Switch.tsx';
 import { beginPdf, cancelPdf, pdfJob } from '../paper/pdf-job.ts';
 import { printOf } from '../paper/print.ts';
@@ -20,14 +21,15 @@ import { Aside, Sentence, Slip, SlipPart } from '../slip/Slip.tsx';
 import { Table } from '../table/Table.tsx';
 import { type Fact, Tape } from '../table/Tape.tsx';
 import { useSession, useTheSession } from '../use-session.ts';
+import { Said } from '../words/Said.tsx';
 import { useLengths } from '../words/lengths.ts';
 import './paper.css';
 
 const PAPER_NAMES: { readonly [paper in PaperSize]: readonly [name: string, size: string] } = {
-  letter: ['Letter', '8 1/2 x 11 in'],
-  a4: ['A4', '210 x 297 mm'],
-  tabloid: ['Tabloid', '11 x 17 in'],
-  a3: ['A3', '297 x 420 mm'],
+  letter: ['Letter', '8 1/2 × 11 in'],
+  a4: ['A4', '210 × 297 mm'],
+  tabloid: ['Tabloid', '11 × 17 in'],
+  a3: ['A3', '297 × 420 mm'],
   roll: ['Roll', 'any width'],
 };
 
@@ -117,7 +119,7 @@ function PaperChoice() {
             <input type="radio" name="paper" value={size} checked={paper === size} onChange={() => choosePrint(session, { paper: size })} />
             <span className={`paper-shape ${size}`} aria-hidden="true" />
             <span className="paper-name">{PAPER_NAMES[size][0]}</span>
-            <span className="aside">{PAPER_NAMES[size][1]}</span>
+            <span className="aside"><Said>{PAPER_NAMES[size][1]}</Said></span>
           </label>
         ))}
       </fieldset>
@@ -214,9 +216,8 @@ function PaperTape({ map, pages }: { readonly map: PageMap | undefined; readonly
 function PageCells({ map }: { readonly map: PageMap }) {
   return (
     <g className="pages">
-      {map.tiles.map(({ name, cell, live, number }) => (
+      {map.tiles.map(({ name, cell, number }) => (
         <g key={name} className={number === undefined ? 'blank' : undefined}>
-          {number !== undefined && <path className="overlap" d={rectangle(live)} />}
           <path d={number === undefined ? `${rectangle(cell)}M${cell.minX} ${cell.minY}L${cell.maxX} ${cell.maxY}M${cell.maxX} ${cell.minY}L${cell.minX} ${cell.maxY}` : rectangle(cell)} />
         </g>
       ))}
@@ -224,18 +225,28 @@ function PageCells({ map }: { readonly map: PageMap }) {
   );
 }
 
-/** The names of the pages, fixed in size, while there is room for them. */
+/** From this size of a page on the screen (CSS pixels), its whole name stands in its corner; below it, letters and numbers stand at the edges. */
+const ROOM_FOR_NAME = 130;
+
+/** The names of the pages, fixed in size: rows by letters at the left, columns by numbers along the top, as on the page map. */
 function PageNames({ map }: { readonly map: PageMap }) {
   const view = useSession((state) => state.view);
   const table = useSession((state) => state.table);
-  if (Math.min(map.liveWidth, map.liveHeight) * view.scale < 34) return null;
+  const small = Math.min(map.liveWidth, map.liveHeight) * view.scale;
+  const seen = (x: number, y: number) => onScreen(view, { x, y });
+  const inSight = ({ x, y }: ScreenPoint) => x > -20 && y > -20 && x < table.width + 20 && y < table.height + 20;
+  const names = map.tiles.flatMap(({ name, cell, row, column, number }) => {
+    const middle = seen((cell.minX + cell.maxX) / 2, (cell.minY + cell.maxY) / 2);
+    const corner = seen(cell.minX, cell.minY);
+    if (small >= ROOM_FOR_NAME) return number === undefined ? [] : [{ text: name, at: { x: corner.x + 18, y: corner.y + 14 } }];
+    const across = column === 0 ? [{ text: name.replace(/\d+$/, ''), at: { x: Math.max(12, corner.x - 12), y: middle.y } }] : [];
+    const down = row === 0 ? [{ text: `${column + 1}`, at: { x: middle.x, y: Math.max(11, corner.y - 12) } }] : [];
+    return [...across, ...down];
+  });
+  if (small < 14) return null;
   return (
     <div className="page-names" aria-hidden="true">
-      {map.tiles.map(({ name, cell, number }) => {
-        const { x, y } = onScreen(view, { x: Math.max(cell.minX, view.x), y: Math.max(cell.minY, view.y) });
-        const out = number === undefined || x > table.width || y > table.height || cell.maxX < view.x || cell.maxY < view.y;
-        return !out && <span key={name} style={{ transform: `translate(${x + 3}px, ${y + 3}px)` }}>{name}</span>;
-      })}
+      {names.map(({ text, at }) => inSight(at) && <span key={text} style={{ transform: `translate(${at.x}px, ${at.y}px) translate(-50%, -50%)` }}>{text}</span>)}
     </div>
   );
 }

@@ -70,7 +70,7 @@ function TopTape() {
   const long = useLongLengths();
   const facts: readonly Fact[] = [
     { name: 'Stitched lines', value: evaluation.lines.length.toLocaleString('en') },
-    { name: 'Length of stitching', value: long(sewnLength(evaluation)) },
+    { name: 'Stitching', value: long(sewnLength(evaluation)) },
     { name: 'Under the pointer', value: under ?? 'nothing' },
   ];
   return <Tape facts={facts} />;

@@ -5,7 +5,7 @@ import { carryPath } from '../../geometry/change.ts';
 import { writePathData } from '../../geometry/svg/write.ts';
 import type { Path } from '../../geometry/path.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
-import { groupFindings } from '../../session/finding-groups.ts';
+import { linesOf, numberedFindings, spotsOf } from '../../session/numbered-findings.ts';
 import type { Selection } from '../../session/selection.ts';
 import { quiltPath } from '../../stitch/quilt-path.ts';
 import { useSession } from '../use-session.ts';
@@ -13,10 +13,16 @@ import { useSession } from '../use-session.ts';
 export function Picked() {
   const evaluation = useSession((state) => state.evaluation);
   const selection = useSession((state) => state.selection);
-  const { areas, references, lines } = useMemo(() => pickedPaths(evaluation, selection), [evaluation, selection]);
+  const { areas, references, concerned, lines } = useMemo(() => pickedPaths(evaluation, selection), [evaluation, selection]);
   return (
     <>
       {references !== '' && <g className="layer reference"><path d={references} /></g>}
+      {concerned !== '' && (
+        <g className="concerned">
+          <path className="casing" d={concerned} />
+          <path d={concerned} />
+        </g>
+      )}
       {areas.map((d) => (
         <g key={d} className="picked-area">
           <path className="casing" d={d} />
@@ -36,10 +42,12 @@ export function Picked() {
 interface PickedPaths {
   readonly areas: readonly string[];
   readonly references: string;
+  /** Lines a finding is about. */
+  readonly concerned: string;
   readonly lines: string;
 }
 
-const NO_PATHS: PickedPaths = { areas: [], references: '', lines: '' };
+const NO_PATHS: PickedPaths = { areas: [], references: '', concerned: '', lines: '' };
 
 /** More lines than this are not thickened: they would be a blot. */
 const MOST_LINES = 2000;
@@ -54,7 +62,7 @@ function pickedPaths(evaluation: Evaluation, selection: Selection): PickedPaths 
       const area = evaluation.top.areas.find(({ id }) => id === selection.area);
       if (!area) return NO_PATHS;
       const onQuilt = (path: Path<'area'>) => writePathData(carryPath(area.frame, path));
-      return { areas: [onQuilt(area.boundary)], references: area.referenceLines.filter(({ kind }) => kind !== 'edge').map(({ path }) => onQuilt(path)).join(''), lines: '' };
+      return { ...NO_PATHS, areas: [onQuilt(area.boundary)], references: area.referenceLines.filter(({ kind }) => kind !== 'edge').map(({ path }) => onQuilt(path)).join('') };
     }
     case 'sheet':
       return { ...NO_PATHS, lines: lineData((line) => line.sheet === selection.sheet) };
@@ -63,9 +71,11 @@ function pickedPaths(evaluation: Evaluation, selection: Selection): PickedPaths 
     case 'line':
       return { ...NO_PATHS, lines: lineData((line) => line.id === selection.line) };
     case 'finding': {
-      const group = groupFindings(evaluation.findings).find(({ key }) => key === selection.group);
-      const ids = new Set(group?.findings[selection.place]?.where.lines);
-      return { ...NO_PATHS, lines: ids.size === 0 ? '' : lineData((line) => ids.has(line.id)) };
+      const finding = numberedFindings(evaluation.findings).find(({ key }) => key === selection.finding)?.finding;
+      if (!finding) return NO_PATHS;
+      const spot = spotsOf(evaluation, finding)[selection.spot];
+      const concerned = linesOf(evaluation, finding).slice(0, MOST_LINES).map((line) => writePathData(quiltPath(line)));
+      return { ...NO_PATHS, concerned: concerned.join(''), lines: spot?.kind === 'line' ? writePathData(quiltPath(spot.line)) : '' };
     }
   }
 }

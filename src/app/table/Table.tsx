@@ -1,7 +1,7 @@
 // The table with the quilt on it. The quilt is drawn for the view it was last still in; while the hand moves it, the whole
 // drawing is moved and stretched at once, and drawn anew when the hand rests or the drawing no longer covers the table.
 
-import { type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import { type CSSProperties, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import { looking } from '../../session/gesture/looking.ts';
 import { sizeTable } from '../../session/look.ts';
 import { layersOf } from '../../session/shown.ts';
@@ -20,8 +20,9 @@ import './table.css';
 const REST = 140;
 /** Part of the table's larger side that is drawn beyond its edges. */
 const RIM = 0.35;
-/** Below this scale (CSS pixels to the inch) lines are drawn finer, so that the picture stays clear. */
-const FAR = 14;
+/** From this scale on (CSS pixels to the inch) lines have their full weight; farther off they are finer, so that the picture stays clear. */
+const NEAR = 14;
+const FINEST = 0.36;
 
 export interface TableProps {
   /** What the quilt is, for those who hear it. */
@@ -89,12 +90,12 @@ function Settled({ view }: { readonly view: View }) {
 
   useLayoutEffect(() => {
     painter.current ??= screenPainter(svg.current!);
-    painter.current.paint(list, clothFor(evaluation.top));
+    painter.current.paint(list, clothFor(evaluation));
   }, [list, evaluation]);
   useLayoutEffect(() => painter.current!.show(layersOf(shown)), [shown]);
   useLayoutEffect(() => painter.current!.look(view, table, rim), [view, table, rim]);
 
-  return <svg ref={svg} className={`settled${view.scale < FAR ? ' far' : ''}`} style={{ left: -rim, top: -rim }} aria-hidden="true" />;
+  return <svg ref={svg} className="settled" style={{ left: -rim, top: -rim, '--fineness': finenessAt(view.scale) } as CSSProperties} aria-hidden="true" />;
 }
 
 /** The top lies on the table, so it throws a little shadow. */
@@ -132,6 +133,10 @@ function useCarrier(session: Session, drawnFor: View, draw: (view: View) => void
     };
   }, [session, drawnFor, draw]);
   return carrier;
+}
+
+function finenessAt(scale: number): number {
+  return Math.min(1, Math.max(FINEST, 0.25 + (0.75 * scale) / NEAR));
 }
 
 function rimOf(width: number, height: number): number {

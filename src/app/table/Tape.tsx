@@ -30,7 +30,7 @@ export function Tape({ facts, children }: { readonly facts: readonly Fact[]; rea
 
 /** A measure with its number large and what follows it small; words without a number stay small. */
 function Measure({ children }: { readonly children: string }) {
-  const found = /^([\d,. /]*\d)(?: (?!\d)(.*))?$/.exec(children);
+  const found = /^([\d,. /]*\d)(?: ([^\d]*))?$/.exec(children);
   if (!found) return <span className="fact-words"><Said>{children}</Said></span>;
   return (
     <>

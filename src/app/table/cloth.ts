@@ -1,29 +1,34 @@
 // Which cloth an area is cut from on the screen: a class name for its tint, which tells pieces apart and means nothing.
 
 import type { DisplayItem } from '../../drawing/display-list.ts';
-import type { Area, LaidTop } from '../../top/area.ts';
+import type { Evaluation } from '../../engine/evaluation.ts';
+import type { Border } from '../../model/plan.ts';
+import type { Area } from '../../top/area.ts';
 
 /** Gives the class of a thing on the ground layer by the area it stands for; nothing for other layers. */
-export function clothFor(top: LaidTop): (item: DisplayItem<'quilt'>) => string {
+export function clothFor({ top, plan }: Evaluation): (item: DisplayItem<'quilt'>) => string {
   const byId = new Map(top.areas.map((area) => [area.id, area] as const));
   return (item) => {
     if (item.layer !== 'ground') return '';
     const area = byId.get(item.source);
-    return area ? clothOf(area) : 'cloth-whole';
+    return area ? clothOf(area, plan.top.borders) : 'cloth-whole';
   };
 }
 
-function clothOf(area: Area): string {
+function clothOf(area: Area, borders: readonly Border[]): string {
   switch (area.kind) {
     case 'block':
-      return ((area.row ?? 0) + (area.column ?? 0)) % 2 === 0 ? 'cloth-block' : 'cloth-block-other';
+      return isOther(area) ? 'cloth-block-other' : 'cloth-block';
     case 'setting-triangle':
     case 'corner-triangle':
       return 'cloth-setting';
     case 'sashing':
     case 'cornerstone':
-    case 'border-corner':
       return `cloth-${area.kind}`;
+    case 'border-corner':
+      // Only corner squares are cut from a cloth of their own.
+      if (borders[(area.border ?? 1) - 1]?.corners === 'squares') return 'cloth-border-corner';
+      return `cloth-border-${Math.min(3, area.border ?? 1)}`;
     case 'border-side':
       return `cloth-border-${Math.min(3, area.border ?? 1)}`;
     case 'panel':
@@ -31,4 +36,9 @@ function clothOf(area: Area): string {
     case 'top':
       return 'cloth-whole';
   }
+}
+
+/** On point, the blocks between the rows, whose row is a half; set straight, all blocks are of one cloth. */
+function isOther({ row = 0 }: Area): boolean {
+  return !Number.isInteger(row);
 }
