@@ -11,13 +11,14 @@ import { fitTop } from './look.ts';
 
 export type Recipe = (plan: Draft<Plan>) => void;
 
-/** Puts another plan on the table; the history of the one before goes with it. */
-export function openPlan(session: Session, plan: Plan, source: PlanSource): void {
-  session.setState(({ print }) => ({
+/** Puts another plan on the table, with its own history if it was kept; that of the one before goes with it. */
+export function openPlan(session: Session, plan: Plan, source: PlanSource, history = NO_HISTORY): void {
+  session.setState(({ print, laid }) => ({
     evaluation: evaluate(plan),
     source,
-    savedAfter: undefined,
-    history: NO_HISTORY,
+    laid: laid + 1,
+    savedAfter: history.past.at(-1),
+    history,
     gesture: undefined,
     selection: NOTHING,
     // The area chosen for printing belonged to the plan before.

@@ -38,6 +38,8 @@ export interface SessionState {
   /** All that follows from the plan; the plan itself is `evaluation.plan`. */
   readonly evaluation: Evaluation;
   readonly source: PlanSource;
+  /** How many plans have lain on this table, this one included: what tells one from the next. */
+  readonly laid: number;
   /** The last step done when the plan was saved to its file; undefined as it was opened. */
   readonly savedAfter: HistoryStep | undefined;
   readonly history: History;
@@ -60,6 +62,7 @@ export function createSession(plan: Plan, source: PlanSource): Session {
   return createStore<SessionState>(() => ({
     evaluation: evaluate(plan),
     source,
+    laid: 1,
     savedAfter: undefined,
     history: NO_HISTORY,
     gesture: undefined,
