@@ -1,6 +1,7 @@
 // The stitched lines: where the needle sews, every image of every pass of the chosen sheets.
 
-import { type Bounds, boundsHold, boundsOf, boundsOfPoints, unionBounds } from '../../geometry/bounds.ts';
+import { type Bounds, boundsOf, unionBounds } from '../../geometry/bounds.ts';
+import type { Path } from '../../geometry/path.ts';
 import { carry } from '../../geometry/pose.ts';
 import { quiltPath } from '../../stitch/quilt-path.ts';
 import type { StitchedLine } from '../../stitch/stitched-line.ts';
@@ -11,17 +12,24 @@ import { remembered } from '../remember.ts';
 export const stitchesOf = remembered((line: StitchedLine): Drawn<'quilt'> => ({ kind: 'path', layer: 'needle', path: quiltPath(line), source: line.id }));
 
 /**
- * The rectangle grown to hold the lines that leave it. Most lines lie well inside, which is told from the corners of the
+ * The rectangle grown to hold the lines that leave it. Most lines lie well inside, which is told from the circle round the
  * bounds they share with the other images of their pass; only the others are measured.
  */
 export function grownToHold(bounds: Bounds, lines: readonly StitchedLine[]): Bounds {
-  return unionBounds([bounds, ...lines.filter((line) => !surelyWithin(bounds, line)).map((line) => boundsOf(quiltPath(line)))]);
+  const reaching = lines.filter((line) => !surelyWithin(bounds, line));
+  return reaching.length === 0 ? bounds : unionBounds([bounds, ...reaching.map((line) => boundsOf(quiltPath(line)))]);
 }
 
-function surelyWithin(bounds: Bounds, line: StitchedLine): boolean {
-  const { minX, minY, maxX, maxY } = boundsOf(line.source);
-  const { x, y } = line.needleOffset;
-  const corners = [{ x: minX, y: minY }, { x: maxX, y: minY }, { x: maxX, y: maxY }, { x: minX, y: maxY }];
-  const box = boundsOfPoints(corners.map((corner) => carry(line.to, corner)));
-  return boundsHold(bounds, { x: box.minX + x, y: box.minY + y }) && boundsHold(bounds, { x: box.maxX + x, y: box.maxY + y });
+function surelyWithin(bounds: Bounds, { source, to, needleOffset }: StitchedLine): boolean {
+  const { x, y, radius } = circleRound(source);
+  const middle = carry(to, { x, y });
+  const roundX = middle.x + needleOffset.x;
+  const roundY = middle.y + needleOffset.y;
+  return roundX - radius >= bounds.minX && roundX + radius <= bounds.maxX && roundY - radius >= bounds.minY && roundY + radius <= bounds.maxY;
 }
+
+/** A circle that holds the path. */
+const circleRound = remembered((path: Path<'area'>) => {
+  const { minX, minY, maxX, maxY } = boundsOf(path);
+  return { x: (minX + maxX) / 2, y: (minY + maxY) / 2, radius: Math.hypot(maxX - minX, maxY - minY) / 2 };
+});

@@ -27,23 +27,34 @@ const LEADING = 0.168;
 export function paintCover<F extends Frame>(canvas: PaperCanvas, box: Box, text: CoverText, bounds: Bounds, items: readonly DisplayItem<F>[], map: PageMap, layers: readonly Layer[], style: PaperStyle): void {
   const below = paintTitle(canvas, box, text, bounds, map);
   const height = box.y + box.height - below;
-  const upright = box.height > box.width;
-  const gap = 0.35;
-  if (upright) {
-    const half = (box.width - gap) / 2;
-    const words = { x: box.x, y: 0, width: half, height: 0 };
-    const legendHeight = Math.max(3.2, 0.4 + layers.length * 0.25);
-    const picture = paintWholePicture(canvas, { x: box.x, y: below, width: box.width, height: height - legendHeight }, items, map, style);
-    paintJoining(canvas, { ...words, y: picture + 0.25 }, map, text);
-    paintMeanings(canvas, { ...words, x: box.x + half + gap, y: picture + 0.25 }, layers, style);
-    return;
-  }
+  const covered = sizeOfBounds(coveredBy(map));
+  const wordsHeight = Math.max(WORDS_HEIGHT, 0.4 + layers.length * 0.22);
+  const above = { x: box.x, y: below, width: box.width, height: height - wordsHeight };
   const column = Math.min(3.6, box.width * 0.36);
-  const left = box.width - column - gap;
-  paintWholePicture(canvas, { x: box.x, y: below, width: left, height: height - 0.1 }, items, map, style);
-  const side = { x: box.x + left + gap, y: below + 0.1, width: column, height: 0 };
-  const after = paintJoining(canvas, side, map, text);
-  paintMeanings(canvas, { ...side, y: after + 0.2 }, layers, style);
+  const beside = { x: box.x, y: below, width: box.width - column - GAP, height: height - 0.1 };
+
+  if (scaleIn(above, covered) >= scaleIn(beside, covered)) {
+    const half = (box.width - GAP) / 2;
+    const y = paintWholePicture(canvas, above, items, map, style) + 0.25;
+    paintJoining(canvas, { x: box.x, y, width: half, height: 0 }, map, text);
+    paintMeanings(canvas, { x: box.x + half + GAP, y, width: half, height: 0 }, layers, style);
+  } else {
+    paintWholePicture(canvas, beside, items, map, style);
+    const side = { x: box.x + beside.width + GAP, y: below + 0.05, width: column, height: 0 };
+    const after = paintJoining(canvas, side, map, text);
+    paintMeanings(canvas, { ...side, y: after + 0.2 }, layers, style);
+  }
+}
+
+const GAP = 0.35;
+/** What the words below the picture need, in inches. */
+const WORDS_HEIGHT = 2.6;
+const CAPTION = 0.25;
+/** Never so large that it could be taken for the pattern. */
+const GREATEST_SCALE = 0.6;
+
+function scaleIn(box: Box, { width, height }: { readonly width: number; readonly height: number }): number {
+  return Math.min(box.width / width, (box.height - CAPTION) / height, GREATEST_SCALE);
 }
 
 function paintTitle(canvas: PaperCanvas, box: Box, text: CoverText, bounds: Bounds, map: PageMap): number {
@@ -59,21 +70,17 @@ function paintTitle(canvas: PaperCanvas, box: Box, text: CoverText, bounds: Boun
 
 /** The picture as large as the box lets it be, with its caption; gives the y below it. */
 function paintWholePicture<F extends Frame>(canvas: PaperCanvas, box: Box, items: readonly DisplayItem<F>[], map: PageMap, style: PaperStyle): number {
-  const caption = 0.25;
   const covered = coveredBy(map);
   const { width, height } = sizeOfBounds(covered);
-  const scale = Math.min(box.width / width, (box.height - caption) / height, GREATEST_SCALE);
+  const scale = scaleIn(box, { width, height });
   const x = box.x + (box.width - width * scale) / 2;
   const place = { x, y: box.y, left: covered.minX, top: covered.minY, scale };
-  paintSmallPicture(canvas, items, place, style);
+  canvas.within({ x, y: box.y, width: width * scale, height: height * scale }, () => paintSmallPicture(canvas, items, place, style));
   paintPageGrid(canvas, map, place);
   const bottom = box.y + height * scale;
   write(canvas, box.x + box.width / 2, bottom + 0.17, captionOf(map), { ...BODY, size: 8.5 * POINT, grey: 0.35, anchor: 'middle' });
-  return bottom + caption;
+  return bottom + CAPTION;
 }
-
-/** Never so large that it could be taken for the pattern. */
-const GREATEST_SCALE = 0.6;
 
 function captionOf(map: PageMap): string {
   const blank = map.tiles.length - map.printed;

@@ -2,7 +2,7 @@
 
 import type { Box, PaperCanvas, Pen } from './canvas.ts';
 import { POINT, write } from './lettering.ts';
-import type { PageMap, Tile } from './pages.ts';
+import { type PageMap, type Tile, printedAt } from './pages.ts';
 
 const CELL: Pen = { width: 0.005, grey: 0.45 };
 const GRID: Pen = { width: 0.004, grey: 0.5, dash: [0.05, 0.035] };
@@ -51,11 +51,26 @@ export function paintPageGrid(canvas: PaperCanvas, map: PageMap, place: { readon
   map.tiles.forEach((tile, i) => {
     if (tile.number === undefined) return;
     const box = boxes[i]!;
-    rectangle(canvas, box);
-    canvas.stroke(GRID);
-    const size = Math.min(10 * POINT, box.width * 0.4, box.height * 0.6);
-    write(canvas, box.x + size * 0.3, box.y + size * 0.95, tile.name, { face: 'firm', size, grey: 0.35 });
+    paintCellEdges(canvas, map, tile, box);
+    const size = Math.min(10 * POINT, box.width * 0.36, box.height * 0.6);
+    const words = { face: 'firm', size, grey: 0.1 } as const;
+    rectangle(canvas, { x: box.x + size * 0.1, y: box.y + size * 0.1, width: canvas.widthOf(tile.name, words) + size * 0.3, height: size * 0.95 });
+    canvas.fill(1);
+    write(canvas, box.x + size * 0.25, box.y + size * 0.9, tile.name, words);
   });
+}
+
+/** The edges of a cell that no other draws: two dashed lines over each other would look unbroken. */
+function paintCellEdges(canvas: PaperCanvas, map: PageMap, { row, column }: Tile, { x, y, width, height }: Box): void {
+  const edge = (x1: number, y1: number, x2: number, y2: number) => {
+    canvas.moveTo(x1, y1);
+    canvas.lineTo(x2, y2);
+  };
+  edge(x, y, x + width, y);
+  edge(x, y, x, y + height);
+  if (!printedAt(map, row, column + 1)) edge(x + width, y, x + width, y + height);
+  if (!printedAt(map, row + 1, column)) edge(x, y + height, x + width, y + height);
+  canvas.stroke(GRID);
 }
 
 function rectangle(canvas: PaperCanvas, { x, y, width, height }: Box): void {

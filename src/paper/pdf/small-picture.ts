@@ -20,6 +20,10 @@ export interface Reduction {
 /** What would be too small to see, in inches on the paper: points nearer than this are one, arcs flatter are straight. */
 const TOO_SMALL = 0.004;
 
+const THINNEST = 0.004;
+/** How far towards the paper the greys are moved, so that the names of the pages can be read over a dense picture. */
+const LIGHTER = 0.3;
+
 const SHOWN: readonly Layer[] = ['seam', 'raw-edge', 'keep-out', 'template-edge', 'needle'];
 
 /** Paints the lines that tell what the picture is; texts and fine lines are left out. */
@@ -28,7 +32,7 @@ export function paintSmallPicture<F extends Frame>(canvas: PaperCanvas, items: r
     const here = items.filter((item) => item.layer === layer);
     if (here.length === 0) continue;
     const { width, grey } = style[layer];
-    const pen: Pen = { width: Math.max(0.003, width * Math.min(0.5, Math.sqrt(at.scale))), grey, cap: 'round' };
+    const pen: Pen = { width: Math.max(THINNEST, width * Math.sqrt(at.scale) * 0.5), grey: grey + (1 - grey) * LIGHTER, cap: 'round' };
     canvas.inLayer(style[layer].name, () => {
       for (const item of here) if (item.kind === 'path') trace(canvas, item.path, at, pen);
     });
