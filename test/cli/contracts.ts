@@ -56,9 +56,11 @@ export const checkContract = z.strictObject({
         lines: z.array(z.string()).optional(),
         at: z.tuple([z.number(), z.number()]).optional(),
         field: z.string().optional(),
+        other: z.strictObject({ sheet: z.string(), placement: z.string().optional(), pass: z.string().optional() }).optional(),
       }),
       measured: z.number().nullable(),
       limit: z.number().nullable(),
+      accepted: z.string().optional(),
     }),
   ),
 });

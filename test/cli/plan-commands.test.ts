@@ -1,6 +1,8 @@
 import { copyFileSync, existsSync, readFileSync, readdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { findingKey } from '../../src/check/finding-key.ts';
+import type { Finding } from '../../src/check/finding.ts';
 import { areasContract, checkContract, exportContract, linesContract } from './contracts.ts';
 import { example, json, newFolder, say } from './run.ts';
 
@@ -66,6 +68,18 @@ describe('needlefall check', () => {
     const said = await say('check', file);
     expect(said.exit).toBe(1);
     expect(said.text).toContain('Mend before sewing');
+  });
+
+  it('does not count what the quilter leaves so', async () => {
+    const file = changed('practice-block', /"foot": "[^"]+"/g, '"foot": "lost"');
+    const plan = JSON.parse(readFileSync(file, 'utf8')) as object;
+    const { value } = await json(checkContract, 'check', file);
+    const accepted = Object.fromEntries(value.findings.map((finding) => [findingKey(finding as unknown as Finding), { reason: 'I will borrow one.' }]));
+    writeFileSync(file, JSON.stringify({ ...plan, accepted }));
+    const after = await json(checkContract, 'check', file);
+    expect(after.exit).toBe(0);
+    expect(after.value.findings).toEqual(value.findings.map((finding) => ({ ...finding, accepted: 'I will borrow one.' })));
+    expect((await say('check', file)).text).toContain('Left so: I will borrow one.');
   });
 });
 

@@ -7,6 +7,7 @@ import type { Plan } from '../../model/plan.ts';
 import { type Answer, DONE, TO_MEND, asJson, refused } from '../answer.ts';
 import type { Give } from '../command-line.ts';
 import { readPlanFile } from '../files.ts';
+import { isToMend } from '../say/to-mend.ts';
 import { counted } from '../say/words.ts';
 
 export function checkCommand(program: Command, give: Give): void {
@@ -23,36 +24,42 @@ function checked(file: string, json: boolean): Answer {
   const plan = readPlanFile(file);
   if (!plan.ok) return refused(plan.problem);
   const { findings } = evaluate(plan.value);
-  const exit = findings.some((finding) => finding.severity === 'error') ? TO_MEND : DONE;
+  const exit = findings.some(isToMend) ? TO_MEND : DONE;
   return { exit, text: json ? asJson({ findings: findings.map(findingJson) }) : inWords(plan.value, findings) };
 }
 
-/** A finding as the documented JSON holds it: every field there, null where there is nothing to measure. */
-function findingJson({ code, severity, message, where, measured, limit }: Finding) {
-  return { code, severity, message, where, measured: measured ?? null, limit: limit ?? null };
+/** A finding as the documented JSON holds it: null where there is nothing to measure, `accepted` only where it is left so. */
+function findingJson({ code, severity, message, where, measured, limit, accepted }: Finding) {
+  return { code, severity, message, where, measured: measured ?? null, limit: limit ?? null, ...(accepted !== undefined && { accepted }) };
 }
 
-const HEADINGS: readonly (readonly [Severity, string])[] = [
-  ['error', 'Mend before sewing'],
-  ['warning', 'Look at it and decide'],
-  ['note', 'Good to know'],
+interface Group {
+  readonly heading: string;
+  /** As in "2 to mend". */
+  readonly short: string;
+  readonly holds: (finding: Finding) => boolean;
+}
+
+const stands = (severity: Severity) => (finding: Finding) => finding.severity === severity && finding.accepted === undefined;
+
+const GROUPS: readonly Group[] = [
+  { heading: 'Mend before sewing', short: 'to mend', holds: stands('error') },
+  { heading: 'Look at it and decide', short: 'to decide', holds: stands('warning') },
+  { heading: 'Good to know', short: 'good to know', holds: stands('note') },
+  { heading: 'Left so', short: 'left so', holds: (finding) => finding.accepted !== undefined },
 ];
 
 function inWords(plan: Plan, findings: readonly Finding[]): string {
-  if (findings.length === 0) return `${plan.name}: nothing to mend.`;
-  const groups = HEADINGS.map(([severity, heading]) => [heading, findings.filter((finding) => finding.severity === severity)] as const).filter(([, group]) => group.length > 0);
-  const summary = groups.map(([heading, group]) => `${group.length} to ${SUMMARY[heading]}`);
-  return `${plan.name}: ${counted(findings.length, 'finding')}, ${summary.join(', ')}.\n${groups.map(([heading, group]) => `\n${heading}\n${group.map(inLines).join('\n')}`).join('\n')}`;
+  const groups = GROUPS.map(({ heading, short, holds }) => ({ heading, short, held: findings.filter(holds) })).filter(({ held }) => held.length > 0);
+  if (groups.length === 0) return `${plan.name}: nothing to mend.`;
+  const summary = groups.map(({ short, held }) => `${held.length} ${short}`).join(', ');
+  const pages = groups.map(({ heading, held }) => `\n${heading}\n${held.map(inLines).join('\n')}`);
+  return `${plan.name}: ${counted(findings.length, 'finding')}, ${summary}.\n${pages.join('\n')}`;
 }
 
-const SUMMARY: { readonly [heading: string]: string } = {
-  'Mend before sewing': 'mend',
-  'Look at it and decide': 'decide',
-  'Good to know': 'know',
-};
-
-function inLines({ message, where }: Finding): string {
+function inLines({ message, where, accepted }: Finding): string {
   const place = [where.sheet, where.placement, where.pass].filter((part) => part !== undefined).join('/');
-  const ids = [where.area, place, where.field].filter((part) => part !== undefined && part !== '');
-  return `  - ${message}${ids.length > 0 ? `\n      ${ids.join(', ')}` : ''}`;
+  const ids = [where.area, place, where.field].filter((part) => part !== undefined && part !== '').join(', ');
+  const under = [ids, accepted === undefined ? '' : `Left so: ${accepted}`].filter((line) => line !== '');
+  return [`  - ${message}`, ...under.map((line) => `      ${line}`)].join('\n');
 }
