@@ -54,3 +54,6 @@ export const MET = 1e-9;
 
 /** A way of moving that opens a registration by less than this part of itself is no hindrance: the placement is free to go there. */
 export const FREE_WAY = 1e-7;
+
+/** Two directions this near, in radians, are meant to be one when a hand lays a template: two degrees. */
+export const NEAR_ANGLE = Math.PI / 90;

@@ -208,9 +208,24 @@ function subsets(items: readonly number[], size: number): readonly (readonly num
   return items.flatMap((item, i) => subsets(items.slice(i + 1), size - 1).map((rest) => [item, ...rest]));
 }
 
-/** A move a hand asks for, held to what the freedom allows: the pose nearest to the wished one that keeps the registrations. */
-export function withinFreedom(requirements: readonly Requirement[], wished: Laid, options: Pick<RegisterOptions, 'outline'>): Laid | undefined {
-  const { pose, gap } = descend(requirements, wished, bodyOf(options.outline));
-  return gap <= MET ? { ...pose, angle: shortestTurn(pose.angle) } : undefined;
+/** Where one search from a pose ends. */
+export interface Settled {
+  readonly pose: Laid;
+  /** Ways of moving that are still open, 0 to 3. */
+  readonly free: number;
+  /** More is asked than three unknowns can give, and all of it is met. */
+  readonly overfixed: boolean;
 }
 
+/**
+ * For a moving hand: the pose nearest to the wished one that meets the requirements, by one search from there and no other;
+ * undefined when it ends anywhere else.
+ */
+export function settle(requirements: readonly Requirement[], wished: Laid, outline: Path<'template'>): Settled | undefined {
+  const body = bodyOf(outline);
+  const { pose, gap } = descend(requirements, wished, body);
+  if (gap > MET) return undefined;
+  const rows = rowsAt(requirements, pose, body);
+  const free = freeWays(rows).length;
+  return { pose: { ...pose, angle: shortestTurn(pose.angle) }, free, overfixed: rows.length > 3 - free };
+}

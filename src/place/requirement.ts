@@ -29,6 +29,8 @@ export interface Requirement {
 export interface Equation {
   readonly value: number;
   readonly by: readonly [x: number, y: number, angle: number];
+  /** Where the template is measured. */
+  readonly at: Point<'area'>;
 }
 
 type Laid = Pose<'template', 'area'>;
@@ -142,7 +144,7 @@ function turned(required: Requirement, line: Extract<Target, { kind: 'line' }>, 
   const now = angleOf(carryVec(pose, direction)) - angleOf(line.way);
   // Lines have no head: an etching turned half round lies on the line as well.
   const off = shortestTurn(2 * (now - fromDegrees(required.angle ?? 0))) / 2;
-  return { value: off * lever, by: [0, 0, lever] };
+  return { value: off * lever, by: [0, 0, lever], at: { x: pose.x, y: pose.y } };
 }
 
 // ---- onto a curve ----
@@ -176,10 +178,10 @@ function nearestOf<F extends Frame>(paths: readonly Path<F>[], q: Point<F>): { r
 
 /** A value that grows by the normal as the place `p` of the template moves. */
 function alongNormal(value: number, n: Vec<'area'>, p: Point<'area'>, pose: Laid): Equation {
-  return { value, by: [n.x, n.y, dot(n, quarterTurned(between({ x: pose.x, y: pose.y }, p)))] };
+  return { value, by: [n.x, n.y, dot(n, quarterTurned(between({ x: pose.x, y: pose.y }, p)))], at: p };
 }
 
 /** A value measured from the template to a fixed place, which shrinks by the normal as the template moves. */
 function fromFixed(value: number, n: Vec<'area'>, at: Point<'area'>, pose: Laid): Equation {
-  return { value, by: [-n.x, -n.y, -dot(n, quarterTurned(between({ x: pose.x, y: pose.y }, at)))] };
+  return { value, by: [-n.x, -n.y, -dot(n, quarterTurned(between({ x: pose.x, y: pose.y }, at)))], at };
 }

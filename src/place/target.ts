@@ -41,7 +41,8 @@ export function targetOf(on: string, lines: readonly ReferenceLine[], stitched: 
   return fail(`"${on}" is nowhere on the top; name a reference line, a crossing, the centre, or an end of a stitched line.`);
 }
 
-function lineTarget(line: ReferenceLine): Target {
+/** A reference line as something to line up on. */
+export function lineTarget(line: ReferenceLine): Target {
   const segments = segmentsOf(line.path);
   const only = segments[0];
   if (segments.length === 1 && only?.kind === 'line') return { kind: 'line', at: only.from, way: unit(between(only.from, only.to)), name: line.name };
