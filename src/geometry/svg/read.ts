@@ -35,7 +35,7 @@ export function readPathData<F extends Frame>(d: string, fit: number = FIT): Out
   const spline = parsed.segments.some(([command]) => command === 'R' || command === 'r') ? d.search(/r/i) : -1;
   if (spline >= 0) return fail(problemAt(d, spline, 'R is not a command of path data'));
   const segments = parsed.abs().unshort().segments;
-  if (segments.some(([, ...numbers]) => numbers.some((n) => !(Math.abs(Number(n)) <= BEYOND_MEASURE)))) {
+  if (segments.some(isBeyondMeasure)) {
     return fail({ message: `The path data has a number beyond ${BEYOND_MEASURE}.` });
   }
   const paths = subpathsOf<F>(segments, fit).map(withoutEmptyStretches).filter((path) => path.vertices.length > 1);
@@ -48,6 +48,13 @@ interface ParsedData {
   readonly segments: readonly (readonly [string, ...(number | string)[]])[];
   abs(): ParsedData;
   unshort(): ParsedData;
+}
+
+/** A nearly straight circular arc has a radius far beyond the things drawn, so its radius is measured with another yard. */
+function isBeyondMeasure([command, ...raw]: ParsedData['segments'][number]): boolean {
+  const n = raw.map(Number);
+  const isCircular = command === 'A' && n[0] === n[1];
+  return n.some((value, i) => !(Math.abs(value) <= (isCircular && i < 2 ? BEYOND_MEASURE ** 2 : BEYOND_MEASURE)));
 }
 
 function subpathsOf<F extends Frame>(segments: ParsedData['segments'], fit: number): readonly Path<F>[] {
