@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { fromDegrees } from '../num/angle.ts';
-import { NO_BOUNDS, boundsHold, boundsMeet, boundsOf, boundsOfSegment, grownBounds, middleOfBounds, sizeOfBounds, unionBounds } from './bounds.ts';
+import { NO_BOUNDS, boundsHold, boundsMeet, boundsOf, boundsOfSegment, carryBounds, grownBounds, middleOfBounds, sizeOfBounds, unionBounds } from './bounds.ts';
 import { circle, closedPath, openPath, polygon } from './path.ts';
 import { point } from './point.ts';
+import { poseOf } from './pose.ts';
 import { arcAround, arcByBulge } from './segment.ts';
 
 const near = (minX: number, minY: number, maxX: number, maxY: number) => ({
@@ -30,11 +31,17 @@ describe('bounds', () => {
   });
 
   it('of a polygon and of paths without extent', () => {
-    expect(boundsOf(polygon([point<'quilt'>(0, 0), point(4, 1), point(2, 5)]))).toEqual({ minX: 0, minY: 0, maxX: 4, maxY: 5 });
+    expect(boundsOf(polygon<'quilt'>([point(0, 0), point(4, 1), point(2, 5)]))).toEqual({ minX: 0, minY: 0, maxX: 4, maxY: 5 });
     expect(boundsOf(openPath<'quilt'>([]))).toEqual(NO_BOUNDS);
     expect(boundsOf(openPath<'quilt'>([{ x: 3, y: 4, bulge: 0 }]))).toEqual({ minX: 3, minY: 4, maxX: 3, maxY: 4 });
     expect(middleOfBounds(NO_BOUNDS)).toBeUndefined();
     expect(sizeOfBounds(NO_BOUNDS)).toEqual({ width: 0, height: 0 });
+  });
+
+  it('carried hold the carried rectangle: a square turned an eighth is sqrt 2 as wide', () => {
+    const square = { minX: -1, minY: -1, maxX: 1, maxY: 1 };
+    expect(carryBounds(poseOf<'area', 'quilt'>(10, 20, Math.PI / 4, true), square)).toEqual(near(10 - Math.SQRT2, 20 - Math.SQRT2, 10 + Math.SQRT2, 20 + Math.SQRT2));
+    expect(carryBounds(poseOf<'area', 'quilt'>(10, 20), NO_BOUNDS)).toEqual(NO_BOUNDS);
   });
 
   it('union, growth, meeting and holding', () => {

@@ -2,6 +2,7 @@
 
 import { type Path, segmentsOf } from './path.ts';
 import type { Frame, Point } from './point.ts';
+import { type Pose, carry } from './pose.ts';
 import { type Segment, partOfAngle, pointOnSegment } from './segment.ts';
 
 /** An upright rectangle, in inches. When it holds nothing, its least values are above its greatest. */
@@ -68,6 +69,13 @@ export function unionBounds(all: Iterable<Bounds>): Bounds {
     if (b.maxY > maxY) maxY = b.maxY;
   }
   return { minX, minY, maxX, maxY };
+}
+
+/** Extents, in the other frame, of the carried rectangle: never less than those of what it holds, and more when it is turned askew. */
+export function carryBounds<From extends Frame, To extends Frame>(pose: Pose<From, To>, b: Bounds): Bounds {
+  if (b.minX > b.maxX || b.minY > b.maxY) return NO_BOUNDS;
+  const corners: readonly Point<From>[] = [{ x: b.minX, y: b.minY }, { x: b.maxX, y: b.minY }, { x: b.maxX, y: b.maxY }, { x: b.minX, y: b.maxY }];
+  return boundsOfPoints(corners.map((corner) => carry(pose, corner)));
 }
 
 /** The rectangle grown by so many inches on every side. */

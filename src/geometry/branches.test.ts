@@ -16,7 +16,7 @@ describe('branches', () => {
   it('are not there beyond the end of an open path, and go over the start of a closed one', () => {
     expect(branchesAt(corner, 0, []).behind).toBeUndefined();
     expect(branchesAt(corner, 4, []).ahead).toBeUndefined();
-    const square = polygon([point<'quilt'>(0, 0), point(4, 0), point(4, 4), point(0, 4)]);
+    const square = polygon<'quilt'>([point(0, 0), point(4, 0), point(4, 4), point(0, 4)]);
     expect(branchesAt(square, 0, []).behind).toEqual(lineFrom(point(0, 0), point(0, 4)));
     expect(branchesAt(openPath<'quilt'>([]), 0, [])).toEqual({ ahead: undefined, behind: undefined });
   });

@@ -5,7 +5,7 @@ import { whereIs, windingAround } from './inside.ts';
 import { type Path, circle, closedPath, openPath, polygon } from './path.ts';
 import { point } from './point.ts';
 
-const square = polygon([point<'quilt'>(0, 0), point(4, 0), point(4, 4), point(0, 4)]);
+const square = polygon<'quilt'>([point(0, 0), point(4, 0), point(4, 4), point(0, 4)]);
 
 describe('inside, outside, on', () => {
   it('of a square, also level with its corners and sides', () => {
@@ -21,7 +21,7 @@ describe('inside, outside, on', () => {
   });
 
   it('level with the corner of a diamond', () => {
-    const diamond = polygon([point<'quilt'>(0, -2), point(2, 0), point(0, 2), point(-2, 0)]);
+    const diamond = polygon<'quilt'>([point(0, -2), point(2, 0), point(0, 2), point(-2, 0)]);
     expect(whereIs(diamond, point(0, 0))).toBe('inside');
     expect(whereIs(diamond, point(-1.5, 0))).toBe('inside');
     expect(whereIs(diamond, point(-3, 0))).toBe('outside');
@@ -65,7 +65,7 @@ describe('inside, outside, on', () => {
 
   it('on many sides, by way of the index', () => {
     const sides = 200;
-    const wheel = polygon(Array.from({ length: sides }, (_, i) => {
+    const wheel = polygon<'quilt'>(Array.from({ length: sides }, (_, i) => {
       const r = i % 2 ? 3 : 5;
       return point<'quilt'>(r * Math.cos((2 * Math.PI * i) / sides), r * Math.sin((2 * Math.PI * i) / sides));
     }));

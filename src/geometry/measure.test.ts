@@ -8,7 +8,7 @@ import { arcAround, arcByBulge } from './segment.ts';
 import { distanceToPath } from './nearest.ts';
 
 const near = (x: number, y: number, digits = 12) => ({ x: expect.closeTo(x, digits) as number, y: expect.closeTo(y, digits) as number });
-const square = polygon([point<'quilt'>(0, 0), point(4, 0), point(4, 4), point(0, 4)]);
+const square = polygon<'quilt'>([point(0, 0), point(4, 0), point(4, 4), point(0, 4)]);
 
 describe('lengths and areas in closed form', () => {
   it('circle: 2 pi r and pi r^2, clockwise positive', () => {
@@ -76,7 +76,7 @@ describe('lengths and areas in closed form', () => {
   });
 
   it('an area far from the origin keeps its digits', () => {
-    const far = polygon([point<'quilt'>(1e6, 1e6), point(1e6 + 1, 1e6), point(1e6 + 1, 1e6 + 1), point(1e6, 1e6 + 1)]);
+    const far = polygon<'quilt'>([point(1e6, 1e6), point(1e6 + 1, 1e6), point(1e6 + 1, 1e6 + 1), point(1e6, 1e6 + 1)]);
     expect(signedArea(far)).toBe(1);
   });
 

@@ -5,7 +5,7 @@ import { type Path, circle, openPath, polygon, segmentsOf, straight } from './pa
 import { point } from './point.ts';
 import { nearestOnSegment } from './segment.ts';
 
-const square = polygon([point<'quilt'>(0, 0), point(4, 0), point(4, 4), point(0, 4)]);
+const square = polygon<'quilt'>([point(0, 0), point(4, 0), point(4, 4), point(0, 4)]);
 
 describe('the nearest place on a path', () => {
   it('of a square: on a side, or at a corner', () => {

@@ -37,8 +37,8 @@ describe('paths', () => {
   });
 
   it('arcs of more than a half turn take two vertices, and lose nothing', () => {
-    const arc = arcAround(point<'quilt'>(0, 0), 2, 0, fromDegrees(270));
-    const wedge = pathOfSegments([arc, lineFrom(arc.to, point(0, 0)), lineFrom(point(0, 0), arc.from)], true);
+    const arc = arcAround<'quilt'>(point(0, 0), 2, 0, fromDegrees(270));
+    const wedge = pathOfSegments<'quilt'>([arc, lineFrom(arc.to, point(0, 0)), lineFrom(point(0, 0), arc.from)], true);
     expect(wedge.vertices).toHaveLength(4);
     for (const v of wedge.vertices) expect(Math.abs(v.bulge)).toBeLessThanOrEqual(1);
     // Three quarters of a circle and two radii.

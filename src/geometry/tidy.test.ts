@@ -6,12 +6,12 @@ import { tidied, withoutEmptyStretches } from './tidy.ts';
 
 describe('tidied', () => {
   it('stretches on one line become one', () => {
-    const path = polygon([point<'quilt'>(0, 0), point(1, 0), point(3, 0), point(4, 0), point(4, 4), point(0, 4)]);
+    const path = polygon<'quilt'>([point(0, 0), point(1, 0), point(3, 0), point(4, 0), point(4, 4), point(0, 4)]);
     expect(tidied(path)).toEqual(polygon([point(0, 0), point(4, 0), point(4, 4), point(0, 4)]));
   });
 
   it('the start stays, even in the middle of a side', () => {
-    const path = polygon([point<'quilt'>(2, 0), point(4, 0), point(4, 4), point(0, 4), point(0, 0)]);
+    const path = polygon<'quilt'>([point(2, 0), point(4, 0), point(4, 4), point(0, 4), point(0, 0)]);
     expect(tidied(path)).toBe(path);
   });
 

@@ -144,9 +144,7 @@ describe.each(SEEDS)('two segments, seed %i', (seed) => {
   });
 });
 
-type M = PathMeeting<Frame>;
-
-const summary = (meetings: readonly M[]) =>
+const summary = <F extends Frame>(meetings: readonly PathMeeting<F>[]) =>
   meetings.map((m) => (m.kind === 'overlap' ? `overlap ${m.length.toFixed(6)} ${m.crosses}` : m.kind)).sort();
 
 describe.each(SEEDS)('two paths, seed %i', (seed) => {
