@@ -2,6 +2,7 @@
 // kept as arcs, one group a layer.
 
 import { type DisplayItem, type DisplayList, LAYERS, type Layer } from '../drawing/display-list.ts';
+import { type Bounds, NO_BOUNDS, boundsOf, grownBounds, unionBounds } from '../geometry/bounds.ts';
 import type { Frame } from '../geometry/point.ts';
 import { writePathData } from '../geometry/svg/write.ts';
 import { type LineStyle, PAPER_STYLE, type PaperStyle } from './style.ts';
@@ -16,16 +17,20 @@ export interface SvgOptions {
 /** Height of the capitals of the label typeface as a part of its size (Source Sans 3: 660 of 1000 units). */
 const CAPITALS = 0.66;
 
-/** The text of an SVG file of everything in the list; the picture's edge stands off by half the heaviest line. */
+/**
+ * The text of an SVG file of everything in the list. Its edge stands off by the heaviest line, and lies farther out where
+ * templates reach beyond the bounds of the list.
+ */
 export function paintSvg<F extends Frame>(list: DisplayList<F>, options: SvgOptions = {}): string {
   const style = options.style ?? PAPER_STYLE;
   const wanted = new Set<Layer>(options.layers ?? LAYERS);
   const margin = Math.max(...LAYERS.map((layer) => style[layer].width));
-  const { x, y, width, height } = list.bounds;
-  const box = [x - margin, y - margin, width + 2 * margin, height + 2 * margin].map(number);
+  const items = list.items.filter((item) => wanted.has(item.layer));
+  const { minX, minY, maxX, maxY } = grownBounds(extentOf(list.bounds, items), margin);
+  const box = [minX, minY, maxX - minX, maxY - minY].map(number);
   const groups = LAYERS.filter((layer) => wanted.has(layer)).flatMap((layer) => {
-    const items = list.items.filter((item) => item.layer === layer);
-    return items.length > 0 ? [group(layer, items, style[layer])] : [];
+    const here = items.filter((item) => item.layer === layer);
+    return here.length > 0 ? [group(layer, here, style[layer])] : [];
   });
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
@@ -35,6 +40,11 @@ export function paintSvg<F extends Frame>(list: DisplayList<F>, options: SvgOpti
     '</svg>',
     '',
   ].join('\n');
+}
+
+function extentOf<F extends Frame>({ x, y, width, height }: DisplayList<F>['bounds'], items: readonly DisplayItem<F>[]): Bounds {
+  const drawn = items.map((item) => (item.kind === 'path' ? boundsOf(item.path) : NO_BOUNDS));
+  return unionBounds([{ minX: x, minY: y, maxX: x + width, maxY: y + height }, ...drawn]);
 }
 
 function group<F extends Frame>(layer: Layer, items: readonly DisplayItem<F>[], style: LineStyle): string {
