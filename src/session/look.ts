@@ -50,9 +50,10 @@ export function zoomToStretch(session: Session, stretch: Stretch): void {
   session.setState(({ table }) => ({ view: framed(stretch, table, marginFor(table, MARGIN_OF_AREA)), framing: 'free' }));
 }
 
-/** Shows a place with a stretch of quilt round it, `across` inches wide and high. */
+/** Shows a place with a stretch of quilt round it, `across` inches wide and high; near the edge of the top, more of the quilt and less of the table. */
 export function zoomToPlace(session: Session, at: Point<'quilt'>, across: number): void {
-  zoomToStretch(session, { x: at.x - across / 2, y: at.y - across / 2, width: across, height: across });
+  const { width, height } = session.getState().evaluation.top;
+  zoomToStretch(session, { x: startWithin(at.x, across, width), y: startWithin(at.y, across, height), width: across, height: across });
 }
 
 /** Goes nearer by a factor (farther below 1); the place under a point of the table, or under its middle, stays there. */
@@ -84,9 +85,13 @@ export function sizeTable(session: Session, table: ScreenSize): void {
   else zoomToArea(session, framing.area);
 }
 
-/** Walks into a room. */
+/** Walks into a room; in Paper one sees at first how the pages fall on all that is printed. */
 export function enterRoom(session: Session, room: Room): void {
+  const before = session.getState();
   session.setState({ room });
+  if (room !== 'paper' || before.room === 'paper') return;
+  if (before.print.area === undefined) fitTop(session);
+  else zoomToArea(session, before.print.area);
 }
 
 /** Shows or hides a group of layers. */
@@ -129,6 +134,14 @@ export function stretchOfArea(state: SessionState, id: string): Stretch | undefi
   if (!area) return undefined;
   const { minX, minY, maxX, maxY } = boundsOf(carryPath(area.frame, area.boundary));
   return { x: minX, y: minY, width: maxX - minX, height: maxY - minY };
+}
+
+/** How much table may be seen beyond the edge of the top, in inches, when a place near the edge is shown. */
+const BEYOND = 1;
+
+/** Where a stretch of a length begins that has a place in its middle, or as near to it as keeps it on the top. */
+function startWithin(place: number, across: number, whole: number): number {
+  return Math.max(-BEYOND, Math.min(place - across / 2, whole + BEYOND - across));
 }
 
 /** The margin, or less of it on a small table. */

@@ -204,9 +204,9 @@ function PaperTape({ map, pages }: { readonly map: PageMap | undefined; readonly
   const length = useLengths();
   const facts: readonly Fact[] = map
     ? [
-        { name: 'Pages', value: `${pages} with the cover` },
-        { name: 'Each shows', value: `${length(map.liveWidth)} by ${length(map.liveHeight)}` },
+        { name: 'Pages', value: `${pages}` },
         { name: 'Overlap', value: length(map.overlap) },
+        { name: 'Each page shows', value: `${length(map.liveWidth)} by ${length(map.liveHeight)}` },
       ]
     : [{ name: 'Pages', value: 'none' }];
   return <Tape facts={facts} />;

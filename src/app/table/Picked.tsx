@@ -6,6 +6,7 @@ import { writePathData } from '../../geometry/svg/write.ts';
 import type { Path } from '../../geometry/path.ts';
 import type { Evaluation } from '../../engine/evaluation.ts';
 import { linesOf, numberedFindings, spotsOf } from '../../session/numbered-findings.ts';
+import type { Room } from '../../session/rooms.ts';
 import type { Selection } from '../../session/selection.ts';
 import { quiltPath } from '../../stitch/quilt-path.ts';
 import { useSession } from '../use-session.ts';
@@ -13,7 +14,8 @@ import { useSession } from '../use-session.ts';
 export function Picked() {
   const evaluation = useSession((state) => state.evaluation);
   const selection = useSession((state) => state.selection);
-  const { areas, references, concerned, lines } = useMemo(() => pickedPaths(evaluation, selection), [evaluation, selection]);
+  const room = useSession((state) => state.room);
+  const { areas, references, concerned, lines } = useMemo(() => (isSeenIn(room, selection) ? pickedPaths(evaluation, selection) : NO_PATHS), [evaluation, room, selection]);
   return (
     <>
       {references !== '' && <g className="layer reference"><path d={references} /></g>}
@@ -37,6 +39,11 @@ export function Picked() {
       )}
     </>
   );
+}
+
+/** Findings are seen in Check; on paper nothing that is picked out is printed, so nothing is shown. */
+function isSeenIn(room: Room, selection: Selection): boolean {
+  return room !== 'paper' && (selection.kind !== 'finding' || room === 'check');
 }
 
 interface PickedPaths {

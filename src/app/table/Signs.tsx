@@ -41,7 +41,8 @@ export function Signs({ onPick }: SignsProps) {
           key={sign.key}
           type="button"
           className={`finding-mark ${sign.finding.severity}${sign.isPicked ? ' picked' : ''}`}
-          style={{ transform: `translate(${sign.x + STAND_OFF - 22}px, ${sign.y - STAND_OFF - 22}px)` }}
+          // Number 1 lies on top of the others, and is reached first.
+          style={{ transform: `translate(${sign.x + STAND_OFF - 22}px, ${sign.y - STAND_OFF - 22}px)`, zIndex: evaluation.findings.length - sign.number }}
           aria-label={`Finding ${sign.number}: ${sign.finding.message}`}
           aria-pressed={sign.isPicked}
           onClick={() => onPick(sign)}
@@ -67,12 +68,10 @@ function SignShape({ severity }: { readonly severity: Severity }) {
   }
 }
 
-/** The findings that have a place on the quilt; number 1 comes last, so that it lies on top of the others. */
+/** The findings that have a place on the quilt. */
 function placedFindings(evaluation: Evaluation): readonly Placed[] {
-  return numberedFindings(evaluation.findings)
-    .flatMap((numbered) => {
-      const at = placeOf(evaluation, numbered.finding);
-      return at ? [{ ...numbered, at }] : [];
-    })
-    .reverse();
+  return numberedFindings(evaluation.findings).flatMap((numbered) => {
+    const at = placeOf(evaluation, numbered.finding);
+    return at ? [{ ...numbered, at }] : [];
+  });
 }

@@ -1,0 +1,71 @@
+// The app open in a browser, watched: what it asks the network for, what it says on the console, what its policy forbids.
+
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+
+export interface Watched {
+  readonly context: BrowserContext;
+  readonly page: Page;
+  /** Everything that should not have happened, in words; empty when all is well. */
+  readonly complaints: () => readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+/** Opens the app at an address and waits for the first picture. */
+export async function openApp(browser: Browser, address: string, options: BrowserContextOptions = {}): Promise<Watched> {
+  const complaints: string[] = [];
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true, ...options });
+  const origin = new URL(address).origin;
+  context.on('request', (request) => {
+    const url = new URL(request.url());
+    if (url.origin !== origin && !['blob:', 'data:'].includes(url.protocol)) complaints.push(`asked for ${request.url()}`);
+  });
+  const page = await context.newPage();
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(`console ${message.type()}: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => complaints.push(`error: ${error.message}`));
+  // A file picker cannot be answered here; without it the app saves among the downloads.
+  await page.addInitScript(() => {
+    Reflect.deleteProperty(window, 'showSaveFilePicker');
+    document.addEventListener('securitypolicyviolation', (event) => console.error(`policy ${event.violatedDirective} forbids ${event.blockedURI}`));
+  });
+  await page.goto(address);
+  await firstPicture(page);
+  return { context, page, complaints: () => complaints, close: () => context.close() };
+}
+
+/** Waits until stitched lines are drawn. */
+export async function firstPicture(page: Page): Promise<void> {
+  await page.waitForSelector('.settled .layer.needle path', { state: 'attached' });
+}
+
+/** Waits until the view rests and the quilt is drawn for it. */
+export async function atRest(page: Page): Promise<void> {
+  await page.waitForFunction(() => {
+    const carrier = document.querySelector<HTMLElement>('.carrier');
+    return carrier !== null && carrier.style.transform === '';
+  });
+}
+
+/** Walks into a room by its name in the header. */
+export async function walkTo(page: Page, room: 'Top' | 'Check' | 'Paper'): Promise<void> {
+  await page.getByRole('navigation', { name: 'Rooms' }).getByRole('link', { name: room }).click();
+  await page.waitForSelector(`.rooms a[aria-current="page"]:text-is("${room}")`);
+  await page.waitForSelector('.slip');
+  await atRest(page);
+}
+
+/** The top's extent on the screen, in CSS pixels, measured from what is drawn. */
+export async function quiltBox(page: Page): Promise<{ readonly x: number; readonly y: number; readonly width: number; readonly height: number }> {
+  return page.evaluate(() => {
+    const boxes = [...document.querySelectorAll('.settled .layer.ground path')].map((path) => path.getBoundingClientRect());
+    const left = Math.min(...boxes.map((box) => box.left));
+    const top = Math.min(...boxes.map((box) => box.top));
+    return { x: left, y: top, width: Math.max(...boxes.map((box) => box.right)) - left, height: Math.max(...boxes.map((box) => box.bottom)) - top };
+  });
+}
+
+/** The table's extent on the screen, in CSS pixels. */
+export async function tableBox(page: Page): Promise<{ readonly x: number; readonly y: number; readonly width: number; readonly height: number }> {
+  return (await page.locator('.table').boundingBox())!;
+}
