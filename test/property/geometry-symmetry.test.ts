@@ -17,7 +17,7 @@ import { tidied } from '../../src/geometry/tidy.ts';
 import { randomPath, randomPoint, randomPose } from './geometry-random.ts';
 
 const SEEDS = [1, 2, 3, 4];
-const ROUNDS = 100;
+const ROUNDS = 60;
 /** Rounding that builds up over some tens of operations on lengths of some tens of inches. */
 const DIGITS = 10;
 
