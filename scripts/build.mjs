@@ -13,17 +13,22 @@ const SOURCES = ['src', 'examples', 'vite.config.ts', 'vite.cli.config.ts', 'pac
 export function build() {
   rmSync(STAMP, { force: true });
   if (!run('npx', ['--no', 'vite', 'build', '--logLevel', 'warn'])) stop('The app could not be built. The reason stands above.');
+  buildCommand();
+  writeFileSync(STAMP, `${new Date().toISOString()}\n`);
+}
+
+/** Builds the command line alone. Ends the process when that fails. */
+export function buildCommand() {
   if (!run('npx', ['--no', 'vite', 'build', '--logLevel', 'warn', '--config', 'vite.cli.config.ts'])) stop('The command line could not be built. The reason stands above.');
   chmodSync(COMMAND, 0o755);
   // The print reads its typefaces from beside itself.
   cpSync(join(ROOT, 'src/paper/fonts'), join(ROOT, 'dist/cli'), { recursive: true, filter: (path) => !path.endsWith('.ts') });
   linkCommand();
-  writeFileSync(STAMP, `${new Date().toISOString()}\n`);
 }
 
 /** Builds when a source is newer than what was built last. */
 export function buildWhenNeeded() {
-  if (builtAt() >= Math.max(...SOURCES.map((name) => newest(join(ROOT, name))))) return;
+  if (builtAt() >= Math.max(...SOURCES.map((name) => newest(join(ROOT, name))))) return linkCommand();
   console.log('Building ...');
   build();
 }

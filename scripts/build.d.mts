@@ -1,0 +1,3 @@
+export declare function build(): void;
+export declare function buildCommand(): void;
+export declare function buildWhenNeeded(): void;
