@@ -6,8 +6,8 @@ import { type PlainPath, type Truth, areaOf, distanceTo, placeAlong, truthOf, wi
 /** How far off anything may be: a millionth of an inch. */
 export const WITHIN = 1e-6;
 
-/** Twice rounding slack of a length. */
-const TIGHT = 2e-9;
+/** A few times rounding slack of a length. */
+const TIGHT = 1e-8;
 
 export interface Judgement {
   /** What is wrong, in words; empty when all is well. */

@@ -9,6 +9,7 @@ import { type Frame, distance } from '../point.ts';
 import { nearestOnSegment, pointOnSegment, segmentLength } from '../segment.ts';
 import { indexOf } from '../segment-index.ts';
 import type { IsClear } from './clearance.ts';
+import { type Places, makePlaces } from './places.ts';
 import type { RawPiece } from './raw-pieces.ts';
 
 /** A part of a raw piece between two places where it meets others. */
@@ -84,28 +85,6 @@ function joinNeighbours(cuts: readonly Cut[], length: number, places: Places): v
   for (let k = 1; k < cuts.length; k++) {
     if ((cuts[k]!.part - cuts[k - 1]!.part) * length <= WELD) places.join(cuts[k - 1]!.place, cuts[k]!.place);
   }
-}
-
-/** Numbered places, of which some turn out to be the same one (a union-find forest, R. E. Tarjan 1975). */
-interface Places {
-  readonly add: () => number;
-  readonly join: (a: number, b: number) => void;
-  readonly find: (a: number) => number;
-}
-
-function makePlaces(): Places {
-  const parents: number[] = [];
-  const find = (a: number): number => {
-    while (parents[a]! !== a) a = parents[a] = parents[parents[a]!]!;
-    return a;
-  };
-  return {
-    add: () => parents.push(parents.length) - 1,
-    join: (a, b) => {
-      parents[find(b)] = find(a);
-    },
-    find,
-  };
 }
 
 /** Up to so many pieces, comparing the extents of all pairs is quicker than an index. */

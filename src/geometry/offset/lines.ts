@@ -1,9 +1,9 @@
 // Strung stretches made into paths with their contact maps: clockwise, starting where the edge starts, longest first.
 
-import { JOINT, SLIVER, WELD } from '../../num/tolerances.ts';
+import { JOINT, SLIVER, TOUCHED, WELD } from '../../num/tolerances.ts';
 import { lengthsBefore, pathLength, signedArea } from '../measure.ts';
 import { type Path, type Vertex, closedPath, openPath } from '../path.ts';
-import { type Frame, distance } from '../point.ts';
+import { type Frame, type Point, distance } from '../point.ts';
 import { type Segment, pointOnSegment, reversedSegment, segmentLength, stretchOfSegment } from '../segment.ts';
 import type { Stretch } from './arrange.ts';
 import type { Contact, OffsetLoop, Touch } from './contact.ts';
@@ -18,11 +18,11 @@ interface Rolled<F extends Frame> {
 }
 
 /** The closed line of some stretches that lead round. */
-export function closedLine<F extends Frame>(pieces: readonly RawPiece<F>[], loop: readonly Stretch[]): OffsetLoop<F> | undefined {
+export function closedLine<F extends Frame>(pieces: readonly RawPiece<F>[], specks: readonly Stretch[], loop: readonly Stretch[]): OffsetLoop<F> | undefined {
   const rolled: Rolled<F>[] = [];
   loop.forEach((s, i) => {
     const before = loop[(i + loop.length - 1) % loop.length]!;
-    for (const piece of pointsBetween(pieces, before, s)) rolled.push({ touch: touchOf(piece) });
+    for (const touch of passedBetween(pieces, specks, before, s)) rolled.push({ touch });
     rolled.push(rolledAlong(pieces, s));
   });
   const forward = measured(rolled, true);
@@ -33,18 +33,18 @@ export function closedLine<F extends Frame>(pieces: readonly RawPiece<F>[], loop
 }
 
 /** The open centre line of some twins, run so that it starts where the edge is touched first. */
-export function openLine<F extends Frame>(pieces: readonly RawPiece<F>[], twins: readonly TwinStretch[]): OffsetLoop<F> | undefined {
+export function openLine<F extends Frame>(pieces: readonly RawPiece<F>[], specks: readonly Stretch[], twins: readonly TwinStretch[]): OffsetLoop<F> | undefined {
   const rolled: Rolled<F>[] = [];
   const first = twins[0]!;
   const last = twins[twins.length - 1]!;
-  for (const piece of pointsBetween(pieces, first.back, first.there)) rolled.push({ touch: touchOf(piece) });
+  for (const touch of passedBetween(pieces, specks, first.back, first.there)) rolled.push({ touch });
   twins.forEach((twin, i) => {
     const before = twins[i - 1];
-    if (before) for (const piece of pointsBetween(pieces, before.there, twin.there)) rolled.push({ touch: touchOf(piece) });
-    if (before) for (const piece of pointsBetween(pieces, twin.back, before.back)) rolled.push({ touch: against(touchOf(piece)) });
+    if (before) for (const touch of passedBetween(pieces, specks, before.there, twin.there)) rolled.push({ touch });
+    if (before) for (const touch of passedBetween(pieces, specks, twin.back, before.back)) rolled.push({ touch: against(touch) });
     rolled.push({ ...rolledAlong(pieces, twin.there), opposite: against(touchAlong(pieces, twin.back)) });
   });
-  for (const piece of pointsBetween(pieces, last.there, last.back)) rolled.push({ touch: touchOf(piece) });
+  for (const touch of passedBetween(pieces, specks, last.there, last.back)) rolled.push({ touch });
   const there = touchAlong(pieces, first.there).edgeStart;
   const back = touchAlong(pieces, last.back).edgeStart;
   const line = measured(there <= back ? rolled : turnedRound(rolled), false);
@@ -57,15 +57,24 @@ export function longestFirst<F extends Frame>(lines: readonly OffsetLoop<F>[]): 
   return [...lines].sort((a, b) => (Math.abs(a.length - b.length) > WELD ? b.length - a.length : start(a) - start(b)));
 }
 
-/** Arcs of exactly the roller's radius, to rounding slack, that it touches in the place where it passes from one stretch to the next. */
-function pointsBetween<F extends Frame>(pieces: readonly RawPiece<F>[], before: Stretch, after: Stretch): readonly RawPiece<F>[] {
-  const passed: RawPiece<F>[] = [];
+/**
+ * What it touches all at once in the place where it passes from one stretch to the next: arcs of exactly the roller's radius, to rounding
+ * slack.
+ */
+function passedBetween<F extends Frame>(pieces: readonly RawPiece<F>[], specks: readonly Stretch[], before: Stretch, after: Stretch): readonly Touch[] {
+  const passed: Touch[] = [];
   const at = pointOnSegment(pieces[after.piece]!.segment, after.a);
-  for (let i = (before.piece + 1) % pieces.length; i !== after.piece; i = (i + 1) % pieces.length) {
-    const { kind, segment } = pieces[i]!;
-    if (kind === 'edge' && distance(segment.from, at) <= JOINT && segmentLength(segment) <= JOINT) passed.push(pieces[i]!);
+  const isHere = (p: Point<F>) => distance(p, at) <= 2 * JOINT;
+  const add = (touch: Touch) => {
+    if (touch.kind === 'edge' && touch.edgeEnd - touch.edgeStart > TOUCHED) passed.push(touch);
+  };
+  for (let i = before.piece; ; i = (i + 1) % pieces.length) {
+    const { segment } = pieces[i]!;
+    const speck = specks.find((s) => s.piece === i && s.from === before.to);
+    if (speck) add(touchAlong(pieces, speck));
+    else if (i !== before.piece && i !== after.piece && segmentLength(segment) <= JOINT && (isHere(segment.from) || isHere(segment.to))) add(touchOf(pieces[i]!));
+    if (i === after.piece) return passed;
   }
-  return passed;
 }
 
 function rolledAlong<F extends Frame>(pieces: readonly RawPiece<F>[], s: Stretch): Rolled<F> {

@@ -45,8 +45,8 @@ export function offsetClosed<F extends Frame>(path: Path<F>, radius: number, whe
   const pieces = rawPieces(segmentsOf(path), lengthsBefore(path), radius, side);
   const traced = trace(pieces, clearStretches(pieces, clearanceFrom(path, radius - SAME_POINT)), side);
   const lines = [
-    ...traced.loops.map((loop) => closedLine(pieces, loop)),
-    ...traced.openLines.map((line) => openLine(pieces, line)),
+    ...traced.loops.map((loop) => closedLine(pieces, traced.specks, loop)),
+    ...traced.openLines.map((line) => openLine(pieces, traced.specks, line)),
   ].filter((line) => line !== undefined);
   const missed = missedStretches(lines, pathLength(path));
   return lines.length === 0 ? { kind: 'collapsed', missed } : { kind: 'loops', loops: longestFirst(lines), missed };

@@ -5,11 +5,12 @@
 // apart: each goes round what lies between the offsets without passing through the touch.
 
 import { TURN, normalised } from '../../num/angle.ts';
-import { JOINT, SAME_POINT, SLIVER } from '../../num/tolerances.ts';
+import { JOINT, WELD } from '../../num/tolerances.ts';
 import { type Frame, angleOf, between, distance } from '../point.ts';
-import { type Segment, nearestOnSegment, pointOnSegment, reversedSegment, segmentLength, stretchOfSegment } from '../segment.ts';
+import { type Segment, nearestOnSegment, pointOnSegment, reversedSegment, stretchOfSegment } from '../segment.ts';
 import type { Stretch } from './arrange.ts';
 import { pointAtChord } from './corner-turn.ts';
+import { leadingRound, lengthOf, withoutSpecks } from './mend.ts';
 import type { RawPiece, Side } from './raw-pieces.ts';
 
 /** A stretch whose offset from the opposite side runs back along it. */
@@ -23,13 +24,16 @@ export interface Traced {
   readonly loops: readonly (readonly Stretch[])[];
   /** Each in order, the way of the first of each twin. */
   readonly openLines: readonly (readonly TwinStretch[])[];
+  /** What is too short to be part of a line, at the place where one passes it. */
+  readonly specks: readonly Stretch[];
 }
 
 /** Strings stretches together by the places where they end and start; those that lead nowhere are left out. */
 export function trace<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[], side: Side): Traced {
-  const { twins, single } = pairTwins(pieces, stretches);
+  const { longer, specks } = withoutSpecks(pieces, stretches);
+  const { twins, single } = pairTwins(pieces, longer);
   const kept = leadingRound(pieces, single);
-  return { loops: loopsOf(pieces, kept, side), openLines: openLinesOf(twins) };
+  return { loops: loopsOf(pieces, kept, side), openLines: openLinesOf(twins), specks };
 }
 
 function pairTwins<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): { twins: TwinStretch[]; single: Stretch[] } {
@@ -41,7 +45,7 @@ function pairTwins<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: r
     const middle = pointOnSegment(pieces[there.piece]!.segment, (there.a + there.b) / 2);
     const back = leaving
       .get(there.to)
-      ?.find((s) => s.to === there.from && !twinned.has(s) && nearestOnSegment(pieces[s.piece]!.segment, middle).distance <= SAME_POINT);
+      ?.find((s) => s.to === there.from && !twinned.has(s) && nearestOnSegment(pieces[s.piece]!.segment, middle).distance <= WELD);
     if (!back) continue;
     twinned.add(there).add(back);
     twins.push({ there, back });
@@ -59,57 +63,6 @@ function leavingFrom(stretches: readonly Stretch[]): Map<number, Stretch[]> {
   return leaving;
 }
 
-/**
- * The stretches that lead round. What rounding leaves over where pieces cross at a shallow angle ends in the open and is taken off from
- * the end back: first the short ends, then, once gaps left by rounding are bridged, all that still leads nowhere.
- */
-function leadingRound<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): readonly Stretch[] {
-  const trimmed = withoutDeadEnds(stretches, (s) => lengthOf(pieces, s) <= SLIVER);
-  return withoutDeadEnds(bridged(pieces, trimmed), () => true);
-}
-
-function withoutDeadEnds(stretches: readonly Stretch[], mayGo: (s: Stretch) => boolean): readonly Stretch[] {
-  const balance = balanceOf(stretches);
-  let kept = stretches;
-  for (;;) {
-    const dead = new Set(kept.filter((s) => (balance.arriving.get(s.from) === undefined || balance.leaving.get(s.to) === undefined) && mayGo(s)));
-    if (dead.size === 0) return kept;
-    kept = kept.filter((s) => !dead.has(s));
-    Object.assign(balance, balanceOf(kept));
-  }
-}
-
-/** How many stretches arrive at a place and leave it. */
-function balanceOf(stretches: readonly Stretch[]): { arriving: Map<number, number>; leaving: Map<number, number> } {
-  const arriving = new Map<number, number>();
-  const leaving = new Map<number, number>();
-  for (const s of stretches) {
-    arriving.set(s.to, (arriving.get(s.to) ?? 0) + 1);
-    leaving.set(s.from, (leaving.get(s.from) ?? 0) + 1);
-  }
-  return { arriving, leaving };
-}
-
-/** Stretches that end where none leaves go on to the nearest that starts where none arrives, if that is as good as there. */
-function bridged<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): readonly Stretch[] {
-  const { arriving, leaving } = balanceOf(stretches);
-  const ends = stretches.filter((s) => leaving.get(s.to) === undefined);
-  if (ends.length === 0) return stretches;
-  const starts = stretches.filter((s) => arriving.get(s.from) === undefined);
-  const leadOn = new Map<number, number>();
-  for (const end of ends) {
-    const at = pointOnSegment(pieces[end.piece]!.segment, end.b);
-    const gap = (s: Stretch) => distance(at, pointOnSegment(pieces[s.piece]!.segment, s.a));
-    const next = starts.filter((s) => gap(s) <= JOINT).sort((a, b) => gap(a) - gap(b))[0];
-    if (next) leadOn.set(end.to, next.from);
-  }
-  return stretches.map((s) => ({ ...s, to: leadOn.get(s.to) ?? s.to }));
-}
-
-function lengthOf<F extends Frame>(pieces: readonly RawPiece<F>[], s: Stretch): number {
-  return (s.b - s.a) * segmentLength(pieces[s.piece]!.segment);
-}
-
 function loopsOf<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[], side: Side): readonly (readonly Stretch[])[] {
   const leaving = leavingFrom(stretches);
   const used = new Set<Stretch>();
@@ -124,7 +77,9 @@ function loopsOf<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: rea
       loop.push(at);
       at = nextAfter(pieces, at, leaving.get(at.to)!, side);
     }
-    if (at === first) loops.push(loop);
+    // A start beside the loop that was found leads into it.
+    const start = at ? loop.indexOf(at) : -1;
+    if (start >= 0) loops.push(loop.slice(start));
   }
   return loops;
 }
@@ -144,7 +99,9 @@ function nextAfter<F extends Frame>(pieces: readonly RawPiece<F>[], arrived: Str
   let sharpest = Infinity;
   ahead.forEach((s, i) => {
     // From the way back round over the clear side: counter-clockwise when that is to the right.
-    const opening = normalised(side * (back - directionFrom(s, reach))) || TURN;
+    const turn = normalised(side * (back - directionFrom(s, reach)));
+    // Straight back, as in a gap that is next to nothing wider than the roller, is the sharpest turn, whichever side rounding puts it.
+    const opening = turn > TURN - JOINT / reach ? turn - TURN : turn;
     if (opening >= sharpest) return;
     sharpest = opening;
     best = choices[i];
