@@ -90,3 +90,8 @@ export function startOnQuilt(line: StitchedLine): Point<'quilt'> | undefined {
   const start = startOf(line.source);
   return start && moved(carry(line.to, start), line.needleOffset);
 }
+
+/** A clearance as it is kept: none where it is less than nothing, as the layout of the top says. */
+export function soundClearance(asked: number): number {
+  return Number.isFinite(asked) && asked > 0 ? asked : 0;
+}

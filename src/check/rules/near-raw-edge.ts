@@ -9,7 +9,7 @@ import type { Side } from '../../model/plan.ts';
 import type { Finding } from '../finding.ts';
 import type { CheckInput } from '../input.ts';
 import { type Hit, byPass, finding } from '../report.ts';
-import { farthest, roughBounds } from '../stitched.ts';
+import { farthest, roughBounds, soundClearance } from '../stitched.ts';
 import { soInPlaces, templateName, written, writtenBeside } from '../words.ts';
 
 const OUTWARD = { top: vec<'quilt'>(0, -1), right: vec<'quilt'>(1, 0), bottom: vec<'quilt'>(0, 1), left: vec<'quilt'>(-1, 0) };
@@ -17,7 +17,7 @@ const OUTWARD = { top: vec<'quilt'>(0, -1), right: vec<'quilt'>(1, 0), bottom: v
 /** One finding for each pass that comes nearer to the raw edge than its clearance; measured is the nearest it comes, less than 0 beyond the edge. */
 export function nearRawEdge(input: CheckInput): readonly Finding[] {
   const { plan, top } = input;
-  const limit = Math.max(0, plan.top.clearance.rawEdge);
+  const limit = soundClearance(plan.top.clearance.rawEdge);
   const hits: Hit[] = [];
   for (const line of input.lines) {
     if (nearestSide(roughBounds(line), top).distance >= limit) continue;

@@ -11,13 +11,13 @@ import type { Finding } from '../finding.ts';
 import type { CheckInput } from '../input.ts';
 import { type Inward, leastInward } from '../inward.ts';
 import { type Hit, byPass, finding } from '../report.ts';
-import { chosenPlacements, laidImages, linesOfImage } from '../stitched.ts';
+import { chosenPlacements, laidImages, linesOfImage, soundClearance } from '../stitched.ts';
 import { soInPlaces, templateName, written, writtenBeside } from '../words.ts';
 
 /** One finding for each pass that comes nearer to a seam of its own area than the clearance; measured is the nearest it comes, less than 0 over the seam. */
 export function nearSeam(input: CheckInput): readonly Finding[] {
   const { plan, top } = input;
-  const limit = Math.max(0, plan.top.clearance.seam);
+  const limit = soundClearance(plan.top.clearance.seam);
   const areaById = new Map(top.areas.map((area) => [area.id, area] as const));
   const hits = chosenPlacements(input).flatMap((laid) => hitsOf(input, laid, areaById, limit));
   return byPass(hits).map(({ worst: { measured }, lines, where }) => {

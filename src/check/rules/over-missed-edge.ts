@@ -2,10 +2,12 @@
 // out the edge between. A pass should not run over such a place unawares.
 
 import { pointAlong } from '../../geometry/measure.ts';
+import { type Point, moved } from '../../geometry/point.ts';
 import { carry } from '../../geometry/pose.ts';
 import type { NeedleLine, NeedleLines } from '../../needle/needle-line.ts';
 import { SAME_POINT, TOUCHED } from '../../num/tolerances.ts';
 import type { LaidPass } from '../../stitch/laid-placement.ts';
+import type { StitchedLine } from '../../stitch/stitched-line.ts';
 import type { Finding } from '../finding.ts';
 import type { CheckInput } from '../input.ts';
 import { finding, placeOf } from '../report.ts';
@@ -15,30 +17,37 @@ import { soInPlaces, templateName, written } from '../words.ts';
 /** One finding for each pass that runs over places where edge is missed; measured is the most edge missed at one of them. */
 export function overMissedEdge(input: CheckInput): readonly Finding[] {
   const { plan } = input;
-  const found = new Map<string, { readonly finding: Finding; readonly lines: readonly string[] }>();
+  const found = new Map<string, Found>();
   for (const laid of chosenPlacements(input)) {
     for (const pass of laid.passes) {
-      if (pass.kind === 'missing') continue;
-      const line = laid.needle.lines[pass.needleLine];
-      if (!line) continue;
-      const sharp = sharpTurns(line, laid.needle).filter((turn) => runsOver(pass, turn.along, line));
+      const needleLine = pass.kind === 'found' ? laid.needle.lines[pass.needleLine] : undefined;
+      if (pass.kind === 'missing' || !needleLine) continue;
+      const sharp = sharpTurns(needleLine, laid.needle).filter((turn) => runsOver(pass, turn.along, needleLine));
       const worst = sharp.reduce<SharpTurn | undefined>((a, b) => (a && a.missed >= b.missed ? a : b), undefined);
-      const lines = laid.images.flatMap((_, image) => linesOfImage(input, laid, pass.pass, image));
+      const lines = worst ? laid.images.flatMap((_, image) => linesOfImage(input, laid, pass.pass, image)) : [];
       const first = lines[0];
       if (!worst || !first) continue;
       const key = `${laid.sheet}\n${laid.placement}\n${pass.pass}`;
       const before = found.get(key);
-      const ids = [...(before?.lines ?? []), ...lines.map(({ id }) => id)];
-      const needle = pointAlong(line.path, worst.along).point;
-      const at = carry(first.to, carry(laid.pose, needle));
-      const message =
-        `The foot misses ${written(plan, worst.missed)} of the edge of ${templateName(plan, laid.sheet, laid.placement)}, and the needle line turns sharply there.` +
-        soInPlaces(ids.length * sharp.length);
-      const where = { area: first.area, sheet: laid.sheet, placement: laid.placement, pass: pass.pass, lines: ids, at: placeOf({ x: at.x + first.needleOffset.x, y: at.y + first.needleOffset.y }) };
-      found.set(key, { finding: finding('over-missed-edge', message, where, { measured: worst.missed, limit: 0 }), lines: ids });
+      const at = moved(carry(first.to, carry(laid.pose, pointAlong(needleLine.path, worst.along).point)), first.needleOffset);
+      const one = before && before.missed >= worst.missed ? before : { first, missed: worst.missed, at };
+      found.set(key, { ...one, places: (before?.places ?? 0) + lines.length * sharp.length, lines: [...(before?.lines ?? []), ...lines.map(({ id }) => id)] });
     }
   }
-  return [...found.values()].map((each) => each.finding);
+  return [...found.values()].map(({ first, missed, at, places, lines }) => {
+    const { area, sheet, placement, pass } = first;
+    const message = `The foot misses ${written(plan, missed)} of the edge of ${templateName(plan, sheet, placement)}, and the needle line turns sharply there.${soInPlaces(places)}`;
+    return finding('over-missed-edge', message, { area, sheet, placement, pass, lines, at: placeOf(at) }, { measured: missed, limit: 0 });
+  });
+}
+
+/** What was found of one pass on all shapes of area, the place with the most missed first. */
+interface Found {
+  readonly first: StitchedLine;
+  readonly missed: number;
+  readonly at: Point<'quilt'>;
+  readonly places: number;
+  readonly lines: readonly string[];
 }
 
 interface SharpTurn {
