@@ -1,13 +1,9 @@
 // How findings speak: short sentences, names of the plan, lengths in the unit people chose.
 
+import { styleOf } from '../model/length-style.ts';
 import type { Plan } from '../model/plan.ts';
 import { type LengthStyle, writeLength } from '../num/inches.ts';
 import type { CheckInput } from './input.ts';
-
-/** How this plan's lengths are written: inches to the sixteenth, or centimetres to the millimetre. */
-export function styleOf(plan: Plan): LengthStyle {
-  return plan.shownIn === 'cm' ? { unit: 'cm', decimals: 1 } : { unit: 'in', smallest: 16 };
-}
 
 /**
  * A measured length beside the limit it breaks. Where both would read the same, it is written finer, so that no finding

@@ -1,8 +1,5 @@
 // What a command comes to: something to print, or why it could not be done. Exit codes are part of the contract.
 
-import type { LengthStyle } from '../num/inches.ts';
-import type { Plan } from '../model/plan.ts';
-
 /** Done. */
 export const DONE = 0;
 /** Done, and there are findings of severity error. */
@@ -31,9 +28,4 @@ export function refused(complaint: string): Answer {
 /** The documented JSON of a command. */
 export function asJson(value: unknown): string {
   return JSON.stringify(value, null, 2);
-}
-
-/** How the plan's maker reads lengths: to the nearest 1/16 in, or in millimetres written as centimetres. */
-export function styleOf(plan: Plan): LengthStyle {
-  return plan.shownIn === 'cm' ? { unit: 'cm', decimals: 1 } : { unit: 'in', smallest: 16 };
 }

@@ -3,6 +3,7 @@
 
 import { check } from '../check/check.ts';
 import type { Finding } from '../check/finding.ts';
+import { styleOf } from '../model/length-style.ts';
 import type { Plan, Top } from '../model/plan.ts';
 import { expand } from '../stitch/expand.ts';
 import { laySheet } from '../stitch/lay.ts';
@@ -12,14 +13,37 @@ import { layTop } from '../top/lay-top.ts';
 import { withDivisions } from '../stitch/divisions.ts';
 import type { Evaluation } from './evaluation.ts';
 
-/** All that follows from a plan but its findings; never throws. For a moving hand, which cannot wait for the checks. */
+/** All that follows from a plan but its findings; never throws. */
 export function setOut(plan: Plan): Omit<Evaluation, 'findings'> {
+  const laid = laidOut(plan);
+  return { ...laid, lines: linesOf(laid) };
+}
+
+/**
+ * For a moving hand, which cannot wait for the checks: the findings are those from before, and the lines, of which there may be many
+ * thousand, are made only when somebody asks for them.
+ */
+export function setOutMoving(plan: Plan, findings: readonly Finding[]): Evaluation {
+  const laid = laidOut(plan);
+  let lines: Evaluation['lines'] | undefined;
+  return {
+    ...laid,
+    findings,
+    get lines() {
+      return (lines ??= linesOf(laid));
+    },
+  };
+}
+
+function laidOut(plan: Plan): Pick<Evaluation, 'plan' | 'top' | 'placements'> {
   const top = divided(plan);
+  return { plan, top, placements: sheetIds(plan).flatMap((id) => laySheet(id, plan.sheets[id]!, plan.kit, top.areas)) };
+}
+
+function linesOf({ plan, top, placements }: Pick<Evaluation, 'plan' | 'top' | 'placements'>): Evaluation['lines'] {
   const areaById = new Map(top.areas.map((area) => [area.id, area] as const));
-  const placements = sheetIds(plan).flatMap((id) => laySheet(id, plan.sheets[id]!, plan.kit, top.areas));
   const chosen = new Set(chosenSheets(plan).map(([id]) => id));
-  const lines = placements.filter((laid) => chosen.has(laid.sheet)).flatMap((laid) => expand(laid, areaById));
-  return { plan, top, placements, lines };
+  return placements.filter((laid) => chosen.has(laid.sheet)).flatMap((laid) => expand(laid, areaById));
 }
 
 const findingsOf = new WeakMap<Plan, readonly Finding[]>();
@@ -33,13 +57,15 @@ export function evaluate(plan: Plan): Evaluation {
   return { ...laid, findings };
 }
 
-const topsLaid = new WeakMap<Top, LaidTop>();
+const topsLaid = new WeakMap<Top, Map<Plan['shownIn'], LaidTop>>();
 const topsDivided = new WeakMap<LaidTop, { readonly key: string; readonly areas: readonly Area[] }>();
 
 /** The top with the division lines of the chosen repeats among the reference lines of the areas they run along. */
 function divided(plan: Plan): LaidTop {
-  const laid = topsLaid.get(plan.top) ?? layTop(plan.top);
-  topsLaid.set(plan.top, laid);
+  const inUnits = topsLaid.get(plan.top) ?? new Map<Plan['shownIn'], LaidTop>();
+  topsLaid.set(plan.top, inUnits);
+  const laid = inUnits.get(plan.shownIn) ?? layTop(plan.top, styleOf(plan));
+  inUnits.set(plan.shownIn, laid);
   const chosen = chosenSheets(plan).map(([, sheet]) => sheet);
   const key = JSON.stringify(chosen.map((sheet) => [sheet.for, sheet.repeat, Object.values(sheet.placements).map((p) => p.repeat)]));
   const before = topsDivided.get(laid);

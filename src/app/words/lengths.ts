@@ -1,17 +1,15 @@
 // Lengths on the screen, in the unit the plan is shown in.
 
-import { CM_PER_INCH, type LengthStyle, writeLength } from '../../num/inches.ts';
+import { styleOf } from '../../model/length-style.ts';
+import { CM_PER_INCH, writeLength } from '../../num/inches.ts';
 import { useSession } from '../use-session.ts';
-
-const INCHES: LengthStyle = { unit: 'in', smallest: 16 };
-const CENTIMETRES: LengthStyle = { unit: 'cm', decimals: 1 };
 
 export type WriteLength = (inches: number) => string;
 
 /** Writes a length (in inches) with its unit: "3 3/16 in" or "8.1 cm". */
 export function useLengths(): WriteLength {
-  const unit = useSession((state) => state.evaluation.plan.shownIn);
-  return (inches) => writeLength(inches, unit === 'cm' ? CENTIMETRES : INCHES);
+  const shownIn = useSession((state) => state.evaluation.plan.shownIn);
+  return (inches) => writeLength(inches, styleOf({ shownIn }));
 }
 
 const INCHES_PER_YARD = 36;
