@@ -2,7 +2,7 @@
 // well, and giving it up returns to the plan it began with.
 
 import { type Draft, produceWithPatches } from 'immer';
-import { evaluate } from '../engine/evaluate.ts';
+import { evaluate, setOutMoving } from '../engine/evaluate.ts';
 import type { Plan } from '../model/plan.ts';
 import { type HistoryStep, NO_HISTORY, recorded, redone, undone } from './history.ts';
 import { NOTHING, type Selection } from './selection.ts';
@@ -20,6 +20,7 @@ export function openPlan(session: Session, plan: Plan, source: PlanSource, histo
     savedAfter: history.past.at(-1),
     history,
     gesture: undefined,
+    inHand: undefined,
     selection: NOTHING,
     // The area chosen for printing belonged to the plan before.
     print: { ...print, area: undefined },
@@ -46,31 +47,35 @@ export function changePlan(session: Session, label: string, recipe: Recipe, sele
 export function beginGesture(session: Session, label: string): void {
   keepGesture(session);
   const state = session.getState();
-  session.setState({ gesture: { label, from: planOf(state), forward: [], back: [], selectedBefore: state.selection } });
+  session.setState({ gesture: { label, from: planOf(state), settled: state.evaluation, forward: [], back: [], selectedBefore: state.selection } });
 }
 
-/** Changes the plan within a gesture. The recipe tells the whole change since the gesture began, not since the last move. */
+/**
+ * Changes the plan within a gesture. The recipe tells the whole change since the gesture began, not since the last move. Everything
+ * follows at once but the findings, which are looked for when the hand lets go.
+ */
 export function moveGesture(session: Session, recipe: Recipe): void {
-  const { gesture } = session.getState();
+  const { gesture, evaluation } = session.getState();
   if (!gesture) return;
   const [plan, forward, back] = produceWithPatches(gesture.from, recipe);
-  session.setState({ evaluation: evaluate(plan), gesture: { ...gesture, forward, back } });
+  session.setState({ evaluation: setOutMoving(plan, evaluation.findings), gesture: { ...gesture, forward, back } });
 }
 
 /** Lets go: what the gesture came to becomes one step of undo. */
 export function keepGesture(session: Session): void {
-  const { gesture, history, selection } = session.getState();
+  const { gesture, history, selection, evaluation } = session.getState();
   if (!gesture) return;
-  const { label, forward, back, selectedBefore } = gesture;
+  const { label, forward, back, selectedBefore, settled } = gesture;
+  if (forward.length === 0) return session.setState({ gesture: undefined, inHand: undefined, evaluation: settled });
   const step = { label, forward, back, selectedBefore, selectedAfter: selection };
-  session.setState({ gesture: undefined, history: forward.length > 0 ? recorded(history, step) : history });
+  session.setState({ gesture: undefined, inHand: undefined, evaluation: evaluate(evaluation.plan), history: recorded(history, step) });
 }
 
 /** Gives the gesture up: everything is as it was when it began. */
 export function abandonGesture(session: Session): void {
   const { gesture } = session.getState();
   if (!gesture) return;
-  session.setState({ gesture: undefined, evaluation: evaluate(gesture.from), selection: gesture.selectedBefore });
+  session.setState({ gesture: undefined, evaluation: gesture.settled, selection: gesture.selectedBefore, inHand: undefined });
 }
 
 /** Takes the last step back; during a gesture, gives the gesture up. */

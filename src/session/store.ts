@@ -6,6 +6,8 @@ import { type Patch, enablePatches } from 'immer';
 import { evaluate } from '../engine/evaluate.ts';
 import type { Evaluation } from '../engine/evaluation.ts';
 import type { Plan } from '../model/plan.ts';
+import type { InHand } from './lay/in-hand.ts';
+import type { Working } from './lay/working.ts';
 import { type History, type HistoryStep, NO_HISTORY } from './history.ts';
 import { type PrintChoice, USUAL_PRINT } from './print-choice.ts';
 import type { Room } from './rooms.ts';
@@ -28,6 +30,8 @@ export type Framing = 'top' | 'free' | { readonly area: string };
 export interface OpenGesture {
   readonly label: string;
   readonly from: Plan;
+  /** All that followed from the plan it began with: what still lies on the table while the hand moves the rest. */
+  readonly settled: Evaluation;
   /** What has been changed since it began. */
   readonly forward: readonly Patch[];
   readonly back: readonly Patch[];
@@ -45,6 +49,10 @@ export interface SessionState {
   readonly history: History;
   readonly gesture: OpenGesture | undefined;
   readonly selection: Selection;
+  /** What lies on the table in Audition. */
+  readonly working: Working;
+  /** What the hand has, and what it is near, while a template is moved or a pass traced. */
+  readonly inHand: InHand | undefined;
   readonly room: Room;
   readonly view: View;
   readonly framing: Framing;
@@ -67,6 +75,8 @@ export function createSession(plan: Plan, source: PlanSource): Session {
     history: NO_HISTORY,
     gesture: undefined,
     selection: NOTHING,
+    working: { sheet: undefined, area: undefined },
+    inHand: undefined,
     room: 'top',
     view: { x: 0, y: 0, scale: 8 },
     framing: 'top',
