@@ -1,62 +1,58 @@
 // The frame of the app: the header, the room one is in, and what comes up over both.
 
-import { Suspense, lazy, useCallback, useEffect, useRef, useState } from 'react';
+import { Suspense, lazy, useEffect, useRef } from 'react';
 import { redo, undo } from '../session/change-plan.ts';
-import { openPlan } from '../session/change-plan.ts';
 import { enterRoom } from '../session/look.ts';
 import { roomNamed } from '../session/rooms.ts';
-import { isChanged } from '../session/store.ts';
 import { Header } from './frame/Header.tsx';
 import { usePlanDrop } from './frame/use-plan-drop.ts';
-import type { Example } from './plans/examples.ts';
-import { type NotOpened, openFile, planOfExample } from './plans/open.ts';
-import { savePlan } from './plans/save.ts';
+import { KeptStrip } from './plans/KeptStrip.tsx';
+import { forgetLongDeleted } from './plans/plan-list.ts';
+import { askToKeep } from './plans/storage.ts';
+import { useKeeper } from './plans/use-kept.ts';
+import { usePlans } from './plans/use-plans.ts';
 import { TopRoom } from './rooms/TopRoom.tsx';
 import { useSession, useTheSession } from './use-session.ts';
 
 const CheckRoom = lazy(() => import('./rooms/CheckRoom.tsx').then(({ CheckRoom: Room }) => ({ default: Room })));
 const PaperRoom = lazy(() => import('./rooms/PaperRoom.tsx').then(({ PaperRoom: Room }) => ({ default: Room })));
+const PlanPanels = lazy(() => import('./plans/PlanPanels.tsx').then(({ PlanPanels: Panels }) => ({ default: Panels })));
 const NotOpenedDialog = lazy(() => import('./frame/NotOpenedDialog.tsx').then(({ NotOpenedDialog: Sheet }) => ({ default: Sheet })));
 
 export function App() {
-  const session = useTheSession();
   const room = useSession((state) => state.room);
   const planName = useSession((state) => state.evaluation.plan.name);
-  const [notOpened, setNotOpened] = useState<NotOpened>();
-  const [said, say] = useState('');
+  const { panel, notOpened, said, actions } = usePlans();
   const picker = useRef<HTMLInputElement>(null);
-
-  const open = useCallback(
-    async (file: File) => {
-      const problem = await openFile(session, file);
-      setNotOpened(problem);
-      say(problem ? '' : `${session.getState().evaluation.plan.name} lies on the table.`);
-    },
-    [session],
-  );
-  const openExample = async (example: Example) => {
-    const read = await planOfExample(example);
-    if (!read.ok) return setNotOpened({ fileName: example.name, problems: read.problem });
-    openPlan(session, read.value, { kind: 'example', name: example.name });
-    say(`${read.value.name} lies on the table.`);
-  };
-  const save = useCallback(async () => {
-    if (await savePlan(session)) say('The plan is saved to a file.');
-  }, [session]);
-  const over = usePlanDrop(open);
+  const openFile = () => void actions.chooseAndOpen(() => picker.current?.click());
+  const save = (to: 'same' | 'another') => void actions.save(to);
+  const over = usePlanDrop(actions.open);
   useRoomInAddress();
-  useKeys(save, () => picker.current?.click());
+  useKeys(() => save('same'), openFile);
   useWarningBeforeLeaving();
+  useGoodKeeping();
   useEffect(() => {
     document.title = `${planName}, Needlefall`;
   }, [planName]);
 
   return (
     <>
-      <Header onOpenFile={() => picker.current?.click()} onOpenExample={(example) => void openExample(example)} onSave={() => void save()} />
+      <Header
+        onPlans={() => actions.show({ kind: 'plans' })}
+        onNew={() => void actions.begin()}
+        onName={() => actions.show({ kind: 'name' })}
+        onVersions={actions.showVersions}
+        onOpenFile={openFile}
+        onOpenExample={(example) => void actions.openExample(example)}
+        onSave={save}
+      />
+      <KeptStrip onSave={() => save('another')} onPlans={() => actions.show({ kind: 'plans' })} onVersions={actions.showVersions} />
       <Suspense fallback={<main className="room" aria-busy="true" />}>
         {room === 'check' ? <CheckRoom /> : room === 'paper' ? <PaperRoom /> : <TopRoom />}
-        {notOpened && <NotOpenedDialog problem={notOpened} onClose={() => setNotOpened(undefined)} />}
+      </Suspense>
+      <Suspense>
+        {panel.kind !== 'none' && <PlanPanels panel={panel} actions={actions} onOpenFile={openFile} />}
+        {notOpened && <NotOpenedDialog problem={notOpened} onClose={actions.forgiveProblem} />}
       </Suspense>
       <input
         ref={picker}
@@ -67,7 +63,7 @@ export function App() {
         onChange={(event) => {
           const file = event.target.files?.[0];
           event.target.value = '';
-          if (file) void open(file);
+          if (file) void actions.open(file);
         }}
       />
       {over && <div className="drop-here" aria-hidden="true"><p>Let go, and this plan lies on the table.</p></div>}
@@ -90,7 +86,7 @@ function useRoomInAddress(): void {
   }, [session]);
 }
 
-function useKeys(save: () => Promise<void>, openPicker: () => void): void {
+function useKeys(save: () => void, openPicker: () => void): void {
   const session = useTheSession();
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
@@ -98,7 +94,7 @@ function useKeys(save: () => Promise<void>, openPicker: () => void): void {
       const key = event.key.toLowerCase();
       if (key === 'z') (event.shiftKey ? redo : undo)(session);
       else if (key === 'y') redo(session);
-      else if (key === 's') void save();
+      else if (key === 's') save();
       else if (key === 'o') openPicker();
       else return;
       event.preventDefault();
@@ -112,13 +108,22 @@ function isTyping(target: EventTarget | null): boolean {
   return target instanceof HTMLInputElement && target.type === 'text';
 }
 
-/** Asks before the page is left with changes that lie in no file. */
+/** Asks before the page is left with changes that are kept nowhere. */
 function useWarningBeforeLeaving(): void {
-  const changed = useSession(isChanged);
+  const lost = useKeeper((state) => state.problem !== undefined && !state.settled);
   useEffect(() => {
-    if (!changed) return;
+    if (!lost) return;
     const ask = (event: BeforeUnloadEvent) => event.preventDefault();
     addEventListener('beforeunload', ask);
     return () => removeEventListener('beforeunload', ask);
-  }, [changed]);
+  }, [lost]);
+}
+
+/** Once there is a plan of her own: asks the browser to keep it for good, and lets go of what was deleted long ago. */
+function useGoodKeeping(): void {
+  const hasOwn = useKeeper(({ lying }) => lying.kind === 'own' && lying.head !== undefined);
+  useEffect(() => {
+    if (!hasOwn) return;
+    askToKeep().then(forgetLongDeleted).catch(() => undefined);
+  }, [hasOwn]);
 }

@@ -6,31 +6,56 @@ import './look/cloth.css';
 import './look/base.css';
 import { createRoot } from 'react-dom/client';
 import { newPlan } from '../model/new-plan.ts';
-import { openPlan } from '../session/change-plan.ts';
 import { createSession } from '../session/store.ts';
 import { App } from './App.tsx';
-import { keptTheme, wearTheme } from './look/theme.ts';
+import { HAND, MOVEMENT, THEME } from './look/choices.ts';
 import { EXAMPLES } from './plans/examples.ts';
-import { planOfExample } from './plans/open.ts';
+import { createKeeper } from './plans/keeper.ts';
+import { lastPlan } from './plans/last-plan.ts';
+import { layExample, layKept } from './plans/lay-plan.ts';
+import { listPlans } from './plans/plan-list.ts';
+import { KeeperContext } from './plans/use-kept.ts';
 import { SessionContext } from './use-session.ts';
 
-wearTheme(keptTheme());
+for (const choice of [THEME, HAND, MOVEMENT]) choice.takeKept();
 
 const session = createSession(newPlan('A first block'), { kind: 'new' });
+const keeper = createKeeper(session);
+const table = { session, keeper };
 const root = createRoot(document.getElementById('app')!);
+
+/** The database may be slow or stuck; then the first example lies on the table until it answers. */
+const PATIENCE = 4000;
 
 void layFirstPlan().then(() => {
   root.render(
     <SessionContext value={session}>
-      <App />
+      <KeeperContext value={keeper}>
+        <App />
+      </KeeperContext>
     </SessionContext>,
   );
 });
 
-/** The first example, if it can be read; a single block to begin with otherwise. */
+/** What lay here last, if it can be read; the first example otherwise; a single block to begin with when not even that. */
 async function layFirstPlan(): Promise<void> {
-  const example = EXAMPLES[0];
-  if (!example) return;
-  const read = await planOfExample(example);
-  if (read.ok) openPlan(session, read.value, { kind: 'example', name: example.name });
+  const last = lastPlan();
+  if (last?.kind === 'own' && (await Promise.race([layOwnOrLatest(last.id), waited(PATIENCE)]))) return;
+  const example = EXAMPLES.find(({ id }) => last?.kind === 'example' && id === last.id) ?? EXAMPLES[0];
+  if (example) await layExample(table, example);
+}
+
+/** True when the plan, or the one changed last if it is no longer there, lies on the table. */
+async function layOwnOrLatest(id: string): Promise<boolean> {
+  try {
+    const heads = (await listPlans()).filter(({ deleted }) => deleted === undefined);
+    const best = heads.find((head) => head.id === id) ?? heads[0];
+    return best !== undefined && (await layKept(table, best.id)) === undefined;
+  } catch {
+    return false;
+  }
+}
+
+function waited(milliseconds: number): Promise<false> {
+  return new Promise((resolve) => setTimeout(() => resolve(false), milliseconds));
 }

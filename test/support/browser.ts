@@ -12,7 +12,7 @@ export function launchBrowser(): Promise<Browser> {
   });
 }
 
-/** The built app in dist/app, served as `npm start` does, on any free port. */
+/** The built app in dist/app (or the folder named in NEEDLEFALL_APP), served as `npm start` does, on any free port. */
 export function serveApp(): Promise<{ readonly address: string; readonly close: () => Promise<void> }> {
-  return serve(fileURLToPath(new URL('../../dist/app', import.meta.url)), 0);
+  return serve(process.env['NEEDLEFALL_APP'] ?? fileURLToPath(new URL('../../dist/app', import.meta.url)), 0);
 }

@@ -3,8 +3,8 @@
 import { Suspense, lazy } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { redo, undo } from '../../session/change-plan.ts';
-import { isChanged } from '../../session/store.ts';
 import { useSession, useTheSession } from '../use-session.ts';
+import { KeptWords } from './KeptWords.tsx';
 import type { PlanMenuProps } from './PlanMenu.tsx';
 import { Rooms } from './Rooms.tsx';
 import './frame.css';
@@ -16,11 +16,8 @@ const SettingsMenu = lazy(() => import('./SettingsMenu.tsx').then(({ SettingsMen
 export function Header(props: PlanMenuProps) {
   const session = useTheSession();
   const name = useSession((state) => state.evaluation.plan.name);
-  const source = useSession((state) => state.source);
-  const changed = useSession(isChanged);
   const undoes = useSession((state) => state.history.past.at(-1)?.label);
   const redoes = useSession((state) => state.history.future.at(-1)?.label);
-  const state = changed ? 'Changes not saved to a file' : source.kind === 'example' ? 'An example' : source.kind === 'file' ? source.name : 'New';
   return (
     <header className="header">
       <p className="app-name">Needlefall</p>
@@ -28,7 +25,7 @@ export function Header(props: PlanMenuProps) {
         <Suspense fallback={<span className="plan-name"><span className="plan-name-text">{name}</span></span>}>
           <PlanMenu name={name} {...props} />
         </Suspense>
-        <p className="plan-state">{state}</p>
+        <KeptWords />
       </div>
       <Rooms />
       <div className="header-right">

@@ -1,17 +1,25 @@
-// What can be done with the plan as a whole: open another, open an example, save this one.
+// What can be done with the plan as a whole: name it, keep it as a version, save it, open another or an example.
 
 import { Button } from 'react-aria-components/Button';
 import { Header, Menu, MenuItem, MenuSection, MenuTrigger, Separator } from 'react-aria-components/Menu';
 import { Popover } from 'react-aria-components/Popover';
+import { useKeeper } from '../plans/use-kept.ts';
 import { EXAMPLES, type Example } from '../plans/examples.ts';
 
 export interface PlanMenuProps {
+  readonly onPlans: () => void;
+  readonly onNew: () => void;
+  readonly onName: () => void;
+  readonly onVersions: () => void;
   readonly onOpenFile: () => void;
   readonly onOpenExample: (example: Example) => void;
-  readonly onSave: () => void;
+  /** To the file the plan lies in, or to another. */
+  readonly onSave: (to: 'same' | 'another') => void;
 }
 
-export function PlanMenu({ name, onOpenFile, onOpenExample, onSave }: PlanMenuProps & { readonly name: string }) {
+export function PlanMenu({ name, onPlans, onNew, onName, onVersions, onOpenFile, onOpenExample, onSave }: PlanMenuProps & { readonly name: string }) {
+  const file = useKeeper(({ lying }) => (lying.kind === 'own' && lying.head?.file?.handle ? lying.head.file.name : undefined));
+  const isOwn = useKeeper(({ lying }) => lying.kind === 'own');
   return (
     <MenuTrigger>
       <Button className="plan-name" aria-label={`Plan: ${name}`}>
@@ -20,8 +28,15 @@ export function PlanMenu({ name, onOpenFile, onOpenExample, onSave }: PlanMenuPr
       </Button>
       <Popover className="sheet-up" placement="bottom start" offset={2}>
         <Menu className="menu" aria-label="Plan">
-          <MenuItem onAction={onOpenFile}>Open a plan…</MenuItem>
-          <MenuItem onAction={onSave}>Save to a file…</MenuItem>
+          <MenuItem onAction={onPlans}>Your plans…</MenuItem>
+          <MenuItem onAction={onNew}>New plan</MenuItem>
+          <Separator className="menu-line" />
+          <MenuItem onAction={onName}>Name this plan…</MenuItem>
+          {isOwn && <MenuItem onAction={onVersions}>Versions…</MenuItem>}
+          {file !== undefined && <MenuItem onAction={() => onSave('same')}>{`Save to ${file}`}</MenuItem>}
+          <MenuItem onAction={() => onSave('another')}>{file === undefined ? 'Save to a file…' : 'Save to another file…'}</MenuItem>
+          <Separator className="menu-line" />
+          <MenuItem onAction={onOpenFile}>Open a file…</MenuItem>
           {EXAMPLES.length > 0 && <Separator className="menu-line" />}
           {EXAMPLES.length > 0 && (
             <MenuSection>

@@ -2,8 +2,8 @@
 
 import { useEffect, useState } from 'react';
 
-/** True while a file is held over the page; a file let go is handed on. */
-export function usePlanDrop(open: (file: File) => Promise<void>): boolean {
+/** True while a file is held over the page; a file let go is handed on, with its handle where the browser gives one. */
+export function usePlanDrop(open: (file: File, handle?: FileSystemFileHandle) => Promise<void>): boolean {
   const [over, setOver] = useState(false);
   useEffect(() => {
     let depth = 0;
@@ -27,9 +27,22 @@ export function usePlanDrop(open: (file: File) => Promise<void>): boolean {
       depth = 0;
       setOver(false);
       const file = event.dataTransfer?.files[0];
-      if (file) void open(file);
+      // Both must be asked for before the event is over.
+      const handle = handleOf(event.dataTransfer?.items[0]);
+      if (file) void handle.then((found) => open(file, found));
     });
     return () => stop.abort();
   }, [open]);
   return over;
+}
+
+interface GivesHandle {
+  readonly getAsFileSystemHandle?: () => Promise<FileSystemHandle | null>;
+}
+
+/** The file's handle, with which saving writes back to it; nothing where the browser gives none. */
+async function handleOf(item: DataTransferItem | undefined): Promise<FileSystemFileHandle | undefined> {
+  const asking = (item as GivesHandle | undefined)?.getAsFileSystemHandle?.call(item);
+  const handle = await asking?.catch(() => null);
+  return handle?.kind === 'file' ? (handle as FileSystemFileHandle) : undefined;
 }

@@ -1,32 +1,30 @@
-// Plans from files onto the table. A file that cannot be read changes nothing; everything wrong with it comes back.
+// Plans from files. A file that cannot be read changes nothing; everything wrong with it comes back.
 
 import type { PlanProblem } from '../../model/codec.ts';
 import type { Plan } from '../../model/plan.ts';
 import type { Outcome } from '../../num/outcome.ts';
 import { fail } from '../../num/outcome.ts';
-import { openPlan } from '../../session/change-plan.ts';
-import type { Session } from '../../session/store.ts';
 import type { Example } from './examples.ts';
 
-/** Why a file was not opened. */
+/** Why a plan was not opened. */
 export interface NotOpened {
+  /** Of the file, or of the plan in the list. */
   readonly fileName: string;
   readonly problems: readonly PlanProblem[];
 }
 
+export type PlanRead = Outcome<Plan, readonly PlanProblem[]>;
+
 /** A plan larger than this, in bytes, is another kind of file. */
 const LARGEST = 64 * 1024 * 1024;
 
-/** Opens a file the quilter chose or dropped; answers with what is wrong, or with nothing. */
-export async function openFile(session: Session, file: File): Promise<NotOpened | undefined> {
-  const read = file.size > LARGEST ? tooLarge(file.size) : await planIn(() => file.text());
-  if (!read.ok) return { fileName: file.name, problems: read.problem };
-  openPlan(session, read.value, { kind: 'file', name: file.name });
-  return undefined;
+/** The plan in a file the quilter chose or dropped. */
+export async function planOfFile(file: File): Promise<PlanRead> {
+  return file.size > LARGEST ? tooLarge(file.size) : planIn(() => file.text());
 }
 
 /** The plan of an example, fetched from beside the page. */
-export async function planOfExample(example: Example): Promise<Outcome<Plan, readonly PlanProblem[]>> {
+export async function planOfExample(example: Example): Promise<PlanRead> {
   return planIn(async () => {
     const answer = await fetch(example.address);
     if (!answer.ok) throw new Error(`${answer.status}`);
@@ -34,7 +32,7 @@ export async function planOfExample(example: Example): Promise<Outcome<Plan, rea
   });
 }
 
-async function planIn(textOf: () => Promise<string>): Promise<Outcome<Plan, readonly PlanProblem[]>> {
+async function planIn(textOf: () => Promise<string>): Promise<PlanRead> {
   const codec = import('../../model/codec.ts');
   let text: string;
   try {
@@ -47,7 +45,7 @@ async function planIn(textOf: () => Promise<string>): Promise<Outcome<Plan, read
   return readPlan(text);
 }
 
-function tooLarge(bytes: number): Outcome<Plan, readonly PlanProblem[]> {
+function tooLarge(bytes: number): PlanRead {
   const found = `${Math.round(bytes / 1024 / 1024)} MB`;
   return fail([{ path: '', expected: 'a plan', found, message: `This file is ${found} large; a plan is far smaller.` }]);
 }

@@ -45,7 +45,7 @@ function setUp(write: (plan: string, job: number) => Promise<void>) {
 describe('the save queue', () => {
   it('writes the first change at once, and the newest of those that come quickly after it', async () => {
     const written: number[] = [];
-    const { queue, pass } = setUp(async (_, job) => void written.push(job));
+    const { queue, pass } = setUp((_, job) => Promise.resolve(void written.push(job)));
     for (let job = 1; job <= 10; job++) queue.put('a', job);
     await turns();
     expect(written).toEqual([1]);
@@ -79,9 +79,9 @@ describe('the save queue', () => {
   it('keeps what could not be written, tries again with longer and longer waits, and says so', async () => {
     const tries: number[] = [];
     let full = true;
-    const { queue, pass, states, clock } = setUp(async () => {
+    const { queue, pass, states, clock } = setUp(() => {
       tries.push(clock.now());
-      if (full) throw new Error('full');
+      return full ? Promise.reject(new Error('full')) : Promise.resolve();
     });
     queue.put('a', 1);
     await pass(16_000);
@@ -97,7 +97,7 @@ describe('the save queue', () => {
 
   it('answers whoever waits once all is written', async () => {
     const written: number[] = [];
-    const { queue, pass } = setUp(async (_, job) => void written.push(job));
+    const { queue, pass } = setUp((_, job) => Promise.resolve(void written.push(job)));
     queue.put('a', 1);
     queue.put('b', 2);
     queue.put('a', 3);
