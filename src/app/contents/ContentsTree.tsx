@@ -12,8 +12,8 @@ import { useLengths } from '../words/lengths.ts';
 import { useSession, useTheSession } from '../use-session.ts';
 import './contents.css';
 
-/** Of one area's lines, at most so many are listed. */
-const MOST_LINES = 500;
+/** Under one row at most so many are listed. */
+const MOST_LISTED = 500;
 
 export function ContentsTree() {
   const session = useTheSession();
@@ -45,16 +45,14 @@ export function ContentsTree() {
     >
       {groups.map((group) => (
         <Row key={group.id} id={`group:${group.id}`} name={group.name} aside={`${group.areas.length}`} parent plain>
-          {open.has(`group:${group.id}`) &&
-            group.areas.map((area) => {
+          {allOrFirst(group.areas, open.has(`group:${group.id}`)).map((area) => {
               const inArea = lines.get(area.id) ?? [];
               const id = `area:${area.id}`;
               return (
                 <Row key={id} id={id} name={area.name} aside={`${length(area.width)} by ${length(area.height)}`} parent={inArea.length > 0}>
-                  {open.has(id) &&
-                    inArea.slice(0, MOST_LINES).map((line) => (
-                      <Row key={line.id} id={`line:${line.id}`} name={`${passName(evaluation.plan.sheets, line)}, ${line.image + 1}`} aside={length(line.length)} />
-                    ))}
+                  {allOrFirst(inArea, open.has(id)).map((line) => (
+                    <Row key={line.id} id={`line:${line.id}`} name={`${passName(evaluation.plan.sheets, line)}, ${line.image + 1}`} aside={length(line.length)} />
+                  ))}
                 </Row>
               );
             })}
@@ -64,20 +62,24 @@ export function ContentsTree() {
         const placements = Object.entries(sheet.placements);
         return (
           <Row key={sheetId} id={`sheet:${sheetId}`} name={`Sheet: ${sheet.name}`} aside={sheet.chosen ? 'sewn' : 'not sewn'} parent={placements.length > 0}>
-            {open.has(`sheet:${sheetId}`) &&
-              placements.map(([id, placement]) => (
-                <Row
-                  key={id}
-                  id={`placement:${sheetId}|${id}`}
-                  name={placement.name ?? evaluation.plan.kit.templates[placement.template]?.name ?? placement.template}
-                  aside={Object.keys(placement.passes).length === 1 ? '1 pass' : `${Object.keys(placement.passes).length} passes`}
-                />
-              ))}
+            {allOrFirst(placements, open.has(`sheet:${sheetId}`)).map(([id, placement]) => (
+              <Row
+                key={id}
+                id={`placement:${sheetId}|${id}`}
+                name={placement.name ?? evaluation.plan.kit.templates[placement.template]?.name ?? placement.template}
+                aside={Object.keys(placement.passes).length === 1 ? '1 pass' : `${Object.keys(placement.passes).length} passes`}
+              />
+            ))}
           </Row>
         );
       })}
     </Tree>
   );
+}
+
+/** While a row is closed it holds only its first child, so that ten thousand lines cost nothing and the row is still known to open. */
+function allOrFirst<Item>(items: readonly Item[], isOpen: boolean): readonly Item[] {
+  return items.slice(0, isOpen ? MOST_LISTED : 1);
 }
 
 interface RowProps {
