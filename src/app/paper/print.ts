@@ -14,10 +14,15 @@ export interface Print {
   readonly options: PdfOptions;
 }
 
+/** The layers that are printed. */
+export function layersPrinted({ templates }: PrintChoice): readonly Layer[] {
+  return templates ? [...LINES, ...TEMPLATES] : LINES;
+}
+
 export function printOf(evaluation: Evaluation, choice: PrintChoice): Print {
   const { plan, top } = evaluation;
   const area = top.areas.find(({ id }) => id === choice.area);
-  const layers = choice.templates ? [...LINES, ...TEMPLATES] : LINES;
+  const layers = layersPrinted(choice);
   return {
     list: drawTop(evaluation, { layers, labels: true, ...(area && { area: area.id }) }),
     options: {

@@ -15,7 +15,7 @@ import { PAPER_SIZES, type PaperSize, type PrintChoice } from '../../session/pri
 import { type ScreenPoint, onScreen } from '../../session/view.ts';
 import { Switch } from '../frame/Switch.tsx';
 import { beginPdf, cancelPdf, pdfJob } from '../paper/pdf-job.ts';
-import { printOf } from '../paper/print.ts';
+import { layersPrinted, printOf } from '../paper/print.ts';
 import { download } from '../plans/save.ts';
 import { Aside, Sentence, Slip, SlipPart } from '../slip/Slip.tsx';
 import { Table } from '../table/Table.tsx';
@@ -39,12 +39,13 @@ export function PaperRoom() {
   const choice = useSession((state) => state.print);
   const settled = useDeferredValue(choice);
   const planned = useMemo(() => plannedFor(evaluation, settled), [evaluation, settled]);
+  const layers = useMemo(() => new Set(layersPrinted(choice)), [choice]);
   const map = planned.ok ? planned.value.map : undefined;
   const pages = planned.ok ? planned.value.pages : 0;
   const areaName = evaluation.top.areas.find(({ id }) => id === choice.area)?.name;
   return (
     <main className="room">
-      <Table label={`How the pages fall on ${evaluation.plan.name}`} over={map && <PageCells map={map} />}>
+      <Table label={`How the pages fall on ${evaluation.plan.name}`} layers={layers} over={map && <PageCells map={map} />}>
         {map && <PageNames map={map} />}
       </Table>
       <PaperTape map={map} pages={pages} />

@@ -14,7 +14,7 @@ export function ShownToggles() {
         <li key={id}>
           <Switch name={name} on={shown.has(id)} onChange={(on) => show(session, id, on)}>
             <svg className="line-sample" viewBox="0 0 44 20" width="44" height="20" aria-hidden="true">
-              <g className={`layer ${SAMPLE_OF[layers[0]] ?? layers[0]}`}><path className={layers[0] === 'ground' ? 'cloth-border-2' : undefined} d={layers[0] === 'ground' ? 'M2 3H42V17H2Z' : 'M2 14C12 14 12 5 22 5S32 14 42 14'} /></g>
+              <g className={`layer ${SAMPLE_OF[layers[0]] ?? layers[0]}`}><path className={layers[0] === 'ground' ? 'cloth-sample' : undefined} d={layers[0] === 'ground' ? 'M2 3H42V17H2Z' : 'M2 14C12 14 12 5 22 5S32 14 42 14'} /></g>
             </svg>
           </Switch>
         </li>

@@ -2,6 +2,7 @@
 // drawing is moved and stretched at once, and drawn anew when the hand rests or the drawing no longer covers the table.
 
 import { type CSSProperties, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import type { Layer } from '../../drawing/display-list.ts';
 import { looking } from '../../session/gesture/looking.ts';
 import { sizeTable } from '../../session/look.ts';
 import { layersOf } from '../../session/shown.ts';
@@ -27,13 +28,15 @@ const FINEST = 0.36;
 export interface TableProps {
   /** What the quilt is, for those who hear it. */
   readonly label: string;
+  /** The layers shown; those the quilter chose when left out. */
+  readonly layers?: ReadonlySet<Layer>;
   /** Drawn over the quilt in its own inches, below everything that is fixed to the screen. */
   readonly over?: ReactNode;
   /** Fixed to the screen: signs and tags. */
   readonly children?: ReactNode;
 }
 
-export function Table({ label, over, children }: TableProps) {
+export function Table({ label, layers, over, children }: TableProps) {
   const session = useTheSession();
   const table = useRef<HTMLDivElement>(null);
   const [drawnFor, setDrawnFor] = useState<View>(() => session.getState().view);
@@ -64,7 +67,7 @@ export function Table({ label, over, children }: TableProps) {
         </p>
         <div ref={carrier} className="carrier">
           <ShadowOfTop view={drawnFor} />
-          <Settled view={drawnFor} />
+          <Settled view={drawnFor} layers={layers} />
           <svg className="moving" width={size.width} height={size.height} aria-hidden="true">
             <g transform={`translate(${-drawnFor.x * drawnFor.scale} ${-drawnFor.y * drawnFor.scale}) scale(${drawnFor.scale})`}>
               {over}
@@ -79,7 +82,7 @@ export function Table({ label, over, children }: TableProps) {
 }
 
 /** The settled layer: everything the plan gives, painted once for each view the hand rests in. */
-function Settled({ view }: { readonly view: View }) {
+function Settled({ view, layers }: { readonly view: View; readonly layers: ReadonlySet<Layer> | undefined }) {
   const svg = useRef<SVGSVGElement>(null);
   const painter = useRef<ScreenPainter>(undefined);
   const evaluation = useSession((state) => state.evaluation);
@@ -92,7 +95,7 @@ function Settled({ view }: { readonly view: View }) {
     painter.current ??= screenPainter(svg.current!);
     painter.current.paint(list, clothFor(evaluation));
   }, [list, evaluation]);
-  useLayoutEffect(() => painter.current!.show(layersOf(shown)), [shown]);
+  useLayoutEffect(() => painter.current!.show(layers ?? layersOf(shown)), [layers, shown]);
   useLayoutEffect(() => painter.current!.look(view, table, rim), [view, table, rim]);
 
   return <svg ref={svg} className="settled" style={{ left: -rim, top: -rim, '--fineness': finenessAt(view.scale) } as CSSProperties} aria-hidden="true" />;

@@ -1,16 +1,20 @@
 // Words with true fractions: "3 3/16 in" with a thin space and a set fraction, spoken as it is written.
 
-import { Fragment } from 'react';
+import { Fragment, type ReactNode } from 'react';
 
+/** A measure and its unit stay on one line. */
+const MEASURE = /(\d) (in|cm|mm|yd|m|ft)\b/g;
+const NO_BREAK = '\u00a0';
 const FRACTION = /(?:(\d+) )?(?<![\d/.])(\d+\/\d+)(?![\d/])/g;
 
 /** A sentence or a measure, its fractions set as fractions. */
 export function Said({ children }: { readonly children: string }) {
-  const parts: React.ReactNode[] = [];
+  const text = children.replace(MEASURE, `$1${NO_BREAK}$2`);
+  const parts: ReactNode[] = [];
   let done = 0;
-  for (const found of children.matchAll(FRACTION)) {
+  for (const found of text.matchAll(FRACTION)) {
     const [all, whole, fraction] = found;
-    parts.push(children.slice(done, found.index));
+    parts.push(text.slice(done, found.index));
     parts.push(
       <Fragment key={found.index}>
         {whole !== undefined && `${whole}\u2009`}
@@ -19,6 +23,6 @@ export function Said({ children }: { readonly children: string }) {
     );
     done = found.index + all.length;
   }
-  parts.push(children.slice(done));
+  parts.push(text.slice(done));
   return <>{parts}</>;
 }
