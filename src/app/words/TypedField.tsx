@@ -19,9 +19,9 @@ export interface TypedFieldProps {
   readonly hint?: string;
   /** Beside the field: the unit, a button. */
   readonly beside?: ReactNode;
-  /** The hand came into the field; it left, or pressed Enter; it pressed Escape, and the value is to be as it was. */
-  readonly onBegin?: () => void;
+  /** Told when the hand leaves the field or presses Enter. */
   readonly onKeep?: () => void;
+  /** Told when Escape is pressed after typing; without it, the value from before is handed on again. */
   readonly onGiveUp?: () => void;
 }
 
@@ -31,7 +31,7 @@ interface Kind {
   readonly inputMode: 'text' | 'numeric' | 'decimal';
 }
 
-export function TypedField({ label, value, onValue, onEmpty, problem, hint, beside, onBegin, onKeep, onGiveUp, read, write, inputMode }: TypedFieldProps & Kind) {
+export function TypedField({ label, value, onValue, onEmpty, problem, hint, beside, onKeep, onGiveUp, read, write, inputMode }: TypedFieldProps & Kind) {
   const id = useId();
   const [typed, setTyped] = useState<string>();
   const before = useRef<number>(undefined);
@@ -68,7 +68,6 @@ export function TypedField({ label, value, onValue, onEmpty, problem, hint, besi
           onFocus={({ target }) => {
             before.current = value;
             target.select();
-            onBegin?.();
           }}
           onChange={({ target }) => take(target.value)}
           onBlur={() => {
@@ -78,13 +77,12 @@ export function TypedField({ label, value, onValue, onEmpty, problem, hint, besi
           onKeyDown={(event) => {
             if (event.key === 'Enter') {
               setTyped(undefined);
+              before.current = value;
               onKeep?.();
-              onBegin?.();
             }
             if (event.key === 'Escape' && typed !== undefined) {
               event.stopPropagation();
               giveUp();
-              onBegin?.();
             }
           }}
         />

@@ -1,7 +1,7 @@
 // Lengths on the screen, in the unit the plan is shown in.
 
 import { styleOf } from '../../model/length-style.ts';
-import { CM_PER_INCH, writeLength } from '../../num/inches.ts';
+import { CM_PER_INCH, type LengthStyle, writeLength } from '../../num/inches.ts';
 import { useSession } from '../use-session.ts';
 
 export type WriteLength = (inches: number) => string;
@@ -10,6 +10,12 @@ export type WriteLength = (inches: number) => string;
 export function useLengths(): WriteLength {
   const shownIn = useSession((state) => state.evaluation.plan.shownIn);
   return (inches) => writeLength(inches, styleOf({ shownIn }));
+}
+
+/** For a field to be typed in: fractions where the length is one, otherwise decimals fine enough to say what was typed. */
+export function exactStyle(inches: number, unit: 'in' | 'cm'): LengthStyle {
+  if (unit === 'cm') return { unit, decimals: 3 };
+  return Number.isInteger(inches * 32) ? { unit, smallest: 32 } : { unit, decimals: 4 };
 }
 
 const INCHES_PER_YARD = 36;
