@@ -37,6 +37,8 @@ export interface Plan {
 export interface Kit {
   readonly feet: ById<Foot>;
   readonly templates: ById<Template>;
+  /** The foot new placements are laid for; the first of the kit when left out. */
+  readonly onTheMachine?: string;
 }
 
 export type Shank = 'low' | 'medium' | 'high';
@@ -60,6 +62,8 @@ interface AnyTemplate {
   readonly grips: Grips;
   /** Etchings the quilter added or, with a family's own id, changed. */
   readonly etchings?: ById<Etching>;
+  /** Etchings of the family, by id, that are not on the quilter's own template. */
+  readonly notEtched?: readonly string[];
   readonly hidden?: boolean;
   readonly notes?: string;
 }

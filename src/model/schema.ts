@@ -3,6 +3,7 @@
 // a plan with a dangling reference can still be opened, and the checks say what is missing.
 
 import { z } from 'zod';
+import { GREATEST_DIAMETER } from './kit/foot-limits.ts';
 import { type Plan, PLAN_FORMAT, PLAN_VERSION } from './plan.ts';
 import { RESERVED_NAMES } from './reserved-names.ts';
 
@@ -119,7 +120,7 @@ const etching = z.discriminatedUnion(
 
 const foot = open('a foot', {
   name: text('a name'),
-  diameter: size('across the round foot', 4).describe('Across the round foot, in inches.'),
+  diameter: size('across the round foot', GREATEST_DIAMETER).describe('Across the round foot, in inches.'),
   needleOffset: place('where the needle falls, from the foot\'s centre').describe("Where the needle falls, from the foot's centre: x to the sewer's right, y towards the sewer."),
   shank: oneOf('the shank', ['low', 'medium', 'high']),
 });
@@ -129,6 +130,7 @@ const anyTemplate = {
   thickness: size('the thickness of the acrylic', 2).describe('Of the acrylic, in inches.'),
   grips: oneOf('which faces carry grips', ['none', 'one-face', 'both-faces']),
   etchings: map('etchings', etching).optional(),
+  notEtched: list('etching ids', id('Of an etching of the family.')).optional(),
   hidden: yesOrNo('hidden').optional(),
   notes: text('notes').optional(),
 };
@@ -151,7 +153,7 @@ const template = z.union(
   said('a template with either a "family" and "sizes", or an "outline"'),
 );
 
-const kit = open('the kit', { feet: map('feet', foot), templates: map('templates', template) });
+const kit = open('the kit', { feet: map('feet', foot), templates: map('templates', template), onTheMachine: id('The foot new placements are laid for.').optional() });
 
 // ---- materials and machine ----
 

@@ -49,11 +49,23 @@ export const TIP_TURN = Math.PI / 4;
 /** A rounding with a radius up to this stands for a tip, not for a curve, in inches. */
 export const TIP_RADIUS = 3 / 8;
 
+/** When a foot is measured on four sides, opposite sides whose sums differ by more than this were not measured against a template that lay still, in inches. */
+export const TEMPLATE_LAY_STILL = 1 / 32;
+
 /** A registration whose gap is no more than this is met, in inches. */
 export const MET = 1e-9;
+
+/** A registration this nearly met has not been left, in inches: what writing a pose to a few decimals may cost on a long template. */
+export const NOT_LEFT = 1e-3;
 
 /** A way of moving that opens a registration by less than this part of itself is no hindrance: the placement is free to go there. */
 export const FREE_WAY = 1e-7;
 
 /** Two directions this near, in radians, are meant to be one when a hand lays a template: two degrees. */
 export const NEAR_ANGLE = Math.PI / 90;
+
+/** A largest circle is found when no step makes it larger by more than this, in inches. */
+export const ROOM_FOUND = 1e-7;
+
+/** Another circle in the same space is looked for only where it could be larger by more than this, in inches: no ruler would tell. */
+export const ROOM_MISSED = 1 / 128;

@@ -108,6 +108,19 @@ describe('the shape of a family', () => {
     expect(problem.message).toMatch(/^There is no family “ark-band”; the families are straight-edge, .*arc-band/);
   });
 
+  it('is drawn without the etchings the quilter’s own template does not have', () => {
+    const circle = { name: 'X', thickness: 0.25, grips: 'none', family: 'circle', sizes: {} } as const;
+    const ids = (template: Template) => {
+      const shape = shapeOf(template);
+      return shape.ok ? shape.value.etchings.map(({ id }) => id) : [];
+    };
+    const all = ids(circle);
+    expect(all).toContain('cross');
+    expect(ids({ ...circle, notEtched: ['cross', 'not-there'] })).toEqual(all.filter((id) => id !== 'cross'));
+    // Her own cross is etched all the same.
+    expect(ids({ ...circle, notEtched: ['cross'], etchings: { cross: { kind: 'cross', at: [1, 0], angle: 0 } } })).toContain('cross');
+  });
+
   it('whose sizes do not go together names the size', () => {
     expect(problemOf({ name: 'X', thickness: 0.25, grips: 'none', family: 'arc-band', sizes: { radius: 2, width: 3 } }).field).toBe('sizes.width');
   });

@@ -17,14 +17,14 @@ const known = new WeakMap<Template, Outcome<TemplateShape, ShapeProblem>>();
 
 /**
  * The shape of a template in its own coordinates (inches, etched face up): outline and windows clockwise, simple and clear of
- * each other, the template's own etchings taking the place of the family's of the same id. The problem names the field
+ * each other, the family's etchings less those the template does not have, its own taking the place of the family's of the same id. The problem names the field
  * below the template and, where outlines cross, the place. The same template always gives the same shape.
  */
 export function shapeOf(template: Template): Outcome<TemplateShape, ShapeProblem> {
   const before = known.get(template);
   if (before) return before;
   const bare = 'family' in template ? shapeOfFamily(template) : shapeOfOutline(template);
-  const shape = bare.ok ? etched(bare.value, template.etchings ?? {}) : bare;
+  const shape = bare.ok ? etched(without(bare.value, template.notEtched ?? []), template.etchings ?? {}) : bare;
   known.set(template, shape);
   return shape;
 }
@@ -70,6 +70,11 @@ function readOne(field: string, name: string, data: string): Outcome<Path<'templ
     return fail({ field, message: `The ${name} must be one path; this has ${paths.value.length}.`, ...(second ? { at: second } : {}) });
   }
   return ok(path);
+}
+
+/** The shape less the etchings its template does not have. */
+function without(shape: TemplateShape, ids: readonly string[]): TemplateShape {
+  return ids.length === 0 ? shape : { ...shape, etchings: shape.etchings.filter(({ id }) => !ids.includes(id)) };
 }
 
 /** The shape with the template's own etchings: those with an id it has already take its place, the others follow. */
