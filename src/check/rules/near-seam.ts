@@ -9,7 +9,7 @@ import type { LaidPlacement } from '../../stitch/laid-placement.ts';
 import type { Area } from '../../top/area.ts';
 import type { Finding } from '../finding.ts';
 import type { CheckInput } from '../input.ts';
-import { type Inward, leastInward } from '../inward.ts';
+import { type Inward, leastInward } from '../../geometry/inward.ts';
 import { type Hit, byPass, finding } from '../report.ts';
 import { chosenPlacements, laidImages, linesOfImage, soundClearance } from '../stitched.ts';
 import { soInPlaces, templateName, written, writtenBeside } from '../words.ts';
@@ -39,7 +39,7 @@ function hitsOf(input: CheckInput, laid: LaidPlacement, areaById: ReadonlyMap<st
   if (seams.length === 0) return [];
   return laidImages(laid).flatMap(({ pass, image, path }) => {
     if (staysInside(boundsOf(path), seams, limit)) return [];
-    const nearest = seams.flatMap(({ from, to }) => leastInward(path, from, to) ?? []).reduce<Inward | undefined>((a, b) => (a && a.distance <= b.distance ? a : b), undefined);
+    const nearest = seams.flatMap(({ from, to }) => leastInward(path, from, to) ?? []).reduce<Inward<'area'> | undefined>((a, b) => (a && a.distance <= b.distance ? a : b), undefined);
     if (!nearest || nearest.distance >= limit - SAME_POINT) return [];
     return linesOfImage(input, laid, pass.pass, image).map((line): Hit => {
       const frame = areaById.get(line.area)?.frame ?? area.frame;
