@@ -85,12 +85,19 @@ function canvasOn(doc: PDFKit.PDFDocument, fonts: PaperFonts): PaperCanvas & { r
 
   for (const [face, bytes] of Object.entries(fonts)) doc.registerFont(face, bytes);
 
+  /** Content not yet handed to pdfkit: it is much quicker with few long pieces than with many short ones. */
+  let written: string[] = [];
+  const handOver = () => {
+    if (written.length > 0) inner.addContent(written.join('\n'));
+    written = [];
+  };
+
   const saved = (paint: () => void) => {
-    inner.addContent('q');
+    written.push('q');
     pens.push({ ...pens[pens.length - 1]! });
     paint();
     pens.pop();
-    inner.addContent('Q');
+    written.push('Q');
   };
   const layer = (name: string) => {
     const known = layers.get(name);
@@ -104,6 +111,7 @@ function canvasOn(doc: PDFKit.PDFDocument, fonts: PaperFonts): PaperCanvas & { r
 
   return {
     startPage: (width, height) => {
+      handOver();
       doc.addPage({ size: [width * POINTS_PER_INCH, height * POINTS_PER_INCH], margin: 0 });
       pens = [{ pen: '', fill: '' }];
     },
@@ -111,17 +119,18 @@ function canvasOn(doc: PDFKit.PDFDocument, fonts: PaperFonts): PaperCanvas & { r
       const { id, group } = layer(name);
       const { data } = inner.page.resources;
       data['Properties'] = { ...(data['Properties'] as object | undefined), [id]: group };
-      inner.addContent(`/OC /${id} BDC`);
+      written.push(`/OC /${id} BDC`);
       paint();
-      inner.addContent('EMC');
+      written.push('EMC');
     },
     within: ({ x, y, width, height }, paint) =>
       saved(() => {
-        inner.addContent(`${points(x)} ${points(y)} ${points(width)} ${points(height)} re W n`);
+        written.push(`${points(x)} ${points(y)} ${points(width)} ${points(height)} re W n`);
         paint();
       }),
     turned: (x, y, angle, paint) =>
       saved(() => {
+        handOver();
         doc.rotate((angle * 180) / Math.PI, { origin: [x * POINTS_PER_INCH, y * POINTS_PER_INCH] });
         paint();
       }),
@@ -132,20 +141,21 @@ function canvasOn(doc: PDFKit.PDFDocument, fonts: PaperFonts): PaperCanvas & { r
     stroke: (pen) => {
       const settings = penSettings(pen);
       const state = pens[pens.length - 1]!;
-      if (state.pen !== settings) inner.addContent((state.pen = settings));
+      if (state.pen !== settings) written.push((state.pen = settings));
       path.push('S');
-      inner.addContent(path.join('\n'));
+      for (const part of path) written.push(part);
       path = [];
     },
     fill: (grey) => {
       const settings = `${hundredth(grey)} g`;
       const state = pens[pens.length - 1]!;
-      if (state.fill !== settings) inner.addContent((state.fill = settings));
+      if (state.fill !== settings) written.push((state.fill = settings));
       path.push('f*');
-      inner.addContent(path.join('\n'));
+      for (const part of path) written.push(part);
       path = [];
     },
     letter: (x, y, text, lettering) => {
+      handOver();
       set(lettering);
       // pdfkit writes the colour outside its own saved state, so our note of the fill is no longer true.
       doc.fillColor(`#${Math.round(lettering.grey * 255).toString(16).padStart(2, '0').repeat(3)}`);
@@ -162,6 +172,7 @@ function canvasOn(doc: PDFKit.PDFDocument, fonts: PaperFonts): PaperCanvas & { r
       return width * lettering.size;
     },
     finish: () => {
+      handOver();
       const groups = [...layers.values()].map(({ group }) => group);
       for (const group of groups) group.end();
       if (groups.length > 0) inner._root.data['OCProperties'] = { OCGs: groups, D: { Order: groups, ON: groups } };
