@@ -55,6 +55,8 @@ export type Expected =
 
 /** Milliseconds from one write to the next while a hand is moving. */
 const PACE = 150;
+/** Milliseconds from one count of the other windows to the next. */
+const RECOUNT = 5000;
 
 /** A plan on the table, and what of it is known to be kept. */
 interface Desk {
@@ -78,6 +80,7 @@ export function createKeeper(session: Session): Keeper {
   let expected: Expected | undefined;
   let following = false;
   let letGo: (() => void) | undefined;
+  let counting: ReturnType<typeof setTimeout> | undefined;
   const queue = createSaveQueue<Job>({
     pace: PACE,
     firstWait: 1000,
@@ -212,6 +215,17 @@ export function createKeeper(session: Session): Keeper {
     if (head.revision === at.base) store.setState({ lying: { kind: 'own', id: at.id, head } });
   };
 
+  /** Counts the windows, and again for as long as there are others: one that crashes tells nobody. */
+  const countWindows = async () => {
+    const at = desk;
+    if (!at) return;
+    const count = await otherWindows(at.id);
+    if (desk !== at) return;
+    store.setState({ otherWindows: count });
+    clearTimeout(counting);
+    if (count > 0) counting = setTimeout(() => quietly(countWindows()), RECOUNT);
+  };
+
   const quietly = (work: Promise<unknown>) => void work.catch(() => undefined);
 
   session.subscribe((state, before) => {
@@ -224,7 +238,7 @@ export function createKeeper(session: Session): Keeper {
     if (message.kind === 'list') return quietly(refreshHead());
     if (message.plan !== desk.id) return;
     if (message.kind === 'kept' && message.revision > desk.base) quietly(follow(message.instead));
-    if (message.kind === 'windows') quietly(otherWindows(desk.id).then((count) => store.setState({ otherWindows: count })));
+    if (message.kind === 'windows') quietly(countWindows());
   });
   // A window that slept may have missed what the others said.
   document.addEventListener('visibilitychange', () => {
