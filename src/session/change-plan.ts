@@ -21,7 +21,9 @@ export function openPlan(session: Session, plan: Plan, source: PlanSource, histo
     history,
     gesture: undefined,
     inHand: undefined,
+    foot: undefined,
     selection: NOTHING,
+    kitPick: undefined,
     // The area chosen for printing belonged to the plan before.
     print: { ...print, area: undefined },
   }));

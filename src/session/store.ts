@@ -6,13 +6,16 @@ import { type Patch, enablePatches } from 'immer';
 import { evaluate } from '../engine/evaluate.ts';
 import type { Evaluation } from '../engine/evaluation.ts';
 import type { Plan } from '../model/plan.ts';
-import type { InHand } from './lay/in-hand.ts';
+import type { KitPick } from './kit/pick.ts';
+import type { FootPlace, InHand } from './lay/in-hand.ts';
 import type { Working } from './lay/working.ts';
 import { type History, type HistoryStep, NO_HISTORY } from './history.ts';
 import { type PrintChoice, USUAL_PRINT } from './print-choice.ts';
 import type { Room } from './rooms.ts';
 import { NOTHING, type Selection } from './selection.ts';
+import { ONE_SHEET, type SheetsSeen } from './sheet/seen.ts';
 import { type ShownId, USUALLY_SHOWN } from './shown.ts';
+import type { Measuring } from './measure/measuring.ts';
 import type { ScreenPoint, ScreenSize, View } from './view.ts';
 
 enablePatches();
@@ -53,6 +56,14 @@ export interface SessionState {
   readonly working: Working;
   /** What the hand has, and what it is near, while a template is moved or a pass traced. */
   readonly inHand: InHand | undefined;
+  /** Where the foot's ring stands on a needle line. */
+  readonly foot: FootPlace | undefined;
+  /** How several tracing sheets are looked at. */
+  readonly seen: SheetsSeen;
+  /** The tape measure, while it is in use. */
+  readonly measuring: Measuring | undefined;
+  /** What is picked out in Kit; whatever comes first when undefined. */
+  readonly kitPick: KitPick | undefined;
   readonly room: Room;
   readonly view: View;
   readonly framing: Framing;
@@ -77,6 +88,10 @@ export function createSession(plan: Plan, source: PlanSource): Session {
     selection: NOTHING,
     working: { sheet: undefined, area: undefined },
     inHand: undefined,
+    foot: undefined,
+    seen: ONE_SHEET,
+    measuring: undefined,
+    kitPick: undefined,
     room: 'top',
     view: { x: 0, y: 0, scale: 8 },
     framing: 'top',

@@ -103,7 +103,7 @@ function lay({ sheet, placementId, placement, template, foot, steps, areas, key,
 }
 
 /** The lines of placements laid earlier, by `placement/pass`, and their images by `placement/pass/image`, in the area's own axes. */
-function linesOf(earlier: readonly LaidPlacement[]): StitchedHere {
+export function linesOf(earlier: readonly LaidPlacement[]): StitchedHere {
   return new Map(
     earlier.flatMap((laid) =>
       laid.passes.flatMap((pass) =>

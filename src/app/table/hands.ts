@@ -3,15 +3,17 @@
 import { type GestureNode, type Hand, runGestures } from '../../session/gesture/node.ts';
 import type { ScreenPoint } from '../../session/view.ts';
 
-const KEYS = new Set(['+', '=', '-', '_', '0', 'ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'Enter', 'Escape']);
+/** Keys that push the quilt and bring it nearer. */
+export const LOOKING_KEYS: ReadonlySet<string> = new Set(['+', '=', '-', '_', '0', 'ArrowLeft', 'ArrowRight', 'ArrowUp', 'ArrowDown', 'Enter', 'Escape']);
 /** Pixels to a line and to a page, for wheels that count in them. */
 const PIXELS_IN = [1, 40, 800];
 
-/** Listens until the answer is called. */
-export function listenToHands(table: HTMLElement, rest: GestureNode): () => void {
+/** Listens, to these keys among others, until the answer is called. */
+export function listenToHands(table: HTMLElement, rest: GestureNode, keys = LOOKING_KEYS): () => void {
   const gestures = runGestures(rest, (name) => {
     table.dataset.gesture = name;
   });
+  table.dataset.gesture = rest.name;
   const at = (event: MouseEvent): ScreenPoint => {
     const { left, top } = table.getBoundingClientRect();
     return { x: event.clientX - left - table.clientLeft, y: event.clientY - top - table.clientTop };
@@ -26,9 +28,9 @@ export function listenToHands(table: HTMLElement, rest: GestureNode): () => void
   listen('pointerdown', (event) => {
     if (event.button > 1 || isControl(event.target, table)) return;
     table.setPointerCapture(event.pointerId);
-    gestures.send({ kind: 'down', pointer: event.pointerId, at: at(event), by: hand(event), time: event.timeStamp });
+    gestures.send({ kind: 'down', pointer: event.pointerId, at: at(event), by: hand(event), time: event.timeStamp, held: held(event) });
   });
-  listen('pointermove', (event) => gestures.send({ kind: 'move', pointer: event.pointerId, at: at(event), by: hand(event), time: event.timeStamp }));
+  listen('pointermove', (event) => gestures.send({ kind: 'move', pointer: event.pointerId, at: at(event), by: hand(event), time: event.timeStamp, held: held(event) }));
   listen('pointerup', (event) => gestures.send({ kind: 'up', pointer: event.pointerId, at: at(event), time: event.timeStamp }));
   listen('pointercancel', (event) => gestures.send({ kind: 'lost', pointer: event.pointerId }));
   listen('pointerleave', (event) => {
@@ -46,12 +48,16 @@ export function listenToHands(table: HTMLElement, rest: GestureNode): () => void
   listen(
     'keydown',
     (event) => {
-      if (event.target !== table || event.ctrlKey || event.metaKey || !KEYS.has(event.key)) return;
+      if (event.target !== table || event.ctrlKey || event.metaKey || !keys.has(event.key)) return;
       event.preventDefault();
       gestures.send({ kind: 'key', key: event.key, held: held(event) });
     },
     false,
   );
+  listen('keyup', (event) => {
+    if (event.target === table && keys.has(event.key)) gestures.send({ kind: 'keys-up' });
+  });
+  listen('blur', () => gestures.send({ kind: 'keys-up' }));
   return () => stop.abort();
 }
 

@@ -15,13 +15,21 @@ const DOUBLE_REACH = 24;
 /** An arrow key pushes the quilt this far, in CSS pixels; with Shift four times as far. */
 const KEY_PUSH = 48;
 
-interface Tap {
+export interface Tap {
   readonly at: ScreenPoint;
   readonly time: number;
 }
 
+/** Where gestures of looking return to, and what a tap means there. */
+export interface Home {
+  readonly rest: (lastTap?: Tap) => GestureNode;
+  readonly tapped: (at: ScreenPoint) => void;
+  readonly tappedTwice: (at: ScreenPoint) => void;
+}
+
 /** Nothing is held. Where every gesture of looking begins and ends. */
 export function looking(session: Session, lastTap?: Tap): GestureNode {
+  const home: Home = { rest: (tap) => looking(session, tap), tapped: (at) => tapped(session, at), tappedTwice: (at) => tappedTwice(session, at) };
   let burst: Burst | undefined;
   let hovering: ScreenPoint | undefined;
   const node: GestureNode = {
@@ -29,7 +37,7 @@ export function looking(session: Session, lastTap?: Tap): GestureNode {
     on: (event) => {
       switch (event.kind) {
         case 'down':
-          return pressing(session, event, lastTap);
+          return pressing(session, event, lastTap, home);
         case 'move':
           hovering = event.at;
           pointAt(session, event.at);
@@ -50,6 +58,7 @@ export function looking(session: Session, lastTap?: Tap): GestureNode {
           onKey(session, event, hovering ?? session.getState().pointer);
           return node;
         case 'up':
+        case 'keys-up':
           return node;
       }
     },
@@ -57,27 +66,26 @@ export function looking(session: Session, lastTap?: Tap): GestureNode {
   return node;
 }
 
-type Down = Extract<TableEvent, { readonly kind: 'down' }>;
+export type Down = Extract<TableEvent, { readonly kind: 'down' }>;
 
 /** A pointer is down and has not moved: a tap, or the beginning of a push. */
-function pressing(session: Session, down: Down, lastTap: Tap | undefined): GestureNode {
+export function pressing(session: Session, down: Down, lastTap: Tap | undefined, home: Home): GestureNode {
   const node: GestureNode = {
     name: 'pressing',
     on: (event) => {
-      if (event.kind === 'down' && event.pointer !== down.pointer) return pinching(session, [down, event]);
-      if (event.kind === 'key' && event.key === 'Escape') return waiting(session, down.pointer);
+      if (event.kind === 'down' && event.pointer !== down.pointer) return pinching(session, [down, event], home);
+      if (event.kind === 'key' && event.key === 'Escape') return waiting(home, down.pointer);
       if (!('pointer' in event) || event.pointer !== down.pointer) return node;
-      if (event.kind === 'lost') return looking(session);
-      if (event.kind === 'move' && apart(event.at, down.at) > TAP_REACH[down.by]) return pushing(session, down).on(event);
+      if (event.kind === 'lost') return home.rest();
+      if (event.kind === 'move' && hasMoved(down, event.at)) return pushing(session, down, home).on(event);
       if (event.kind === 'up') {
         const tap = { at: event.at, time: event.time };
-        const twice = lastTap && tap.time - lastTap.time < DOUBLE_TIME && apart(tap.at, lastTap.at) < DOUBLE_REACH;
-        if (!twice) {
-          tapped(session, tap.at);
-          return looking(session, tap);
+        if (!isSecondTap(lastTap, tap)) {
+          home.tapped(tap.at);
+          return home.rest(tap);
         }
-        tappedTwice(session, tap.at);
-        return looking(session);
+        home.tappedTwice(tap.at);
+        return home.rest();
       }
       return node;
     },
@@ -85,8 +93,18 @@ function pressing(session: Session, down: Down, lastTap: Tap | undefined): Gestu
   return node;
 }
 
+/** True when a pointer went farther than a tap may. */
+export function hasMoved(down: Down, at: ScreenPoint): boolean {
+  return apart(at, down.at) > TAP_REACH[down.by];
+}
+
+/** True when a tap follows another closely enough to be one with it. */
+export function isSecondTap(first: Tap | undefined, second: Tap): boolean {
+  return first !== undefined && second.time - first.time < DOUBLE_TIME && apart(second.at, first.at) < DOUBLE_REACH;
+}
+
 /** One pointer pushes the quilt. */
-function pushing(session: Session, down: Down): GestureNode {
+function pushing(session: Session, down: Down, home: Home): GestureNode {
   const { view: began, framing } = session.getState();
   let at = down.at;
   const node: GestureNode = {
@@ -94,11 +112,11 @@ function pushing(session: Session, down: Down): GestureNode {
     on: (event) => {
       if (event.kind === 'key' && event.key === 'Escape') {
         lookAs(session, began, framing);
-        return waiting(session, down.pointer);
+        return waiting(home, down.pointer);
       }
-      if (event.kind === 'down' && event.pointer !== down.pointer) return pinching(session, [{ ...down, at }, event]);
+      if (event.kind === 'down' && event.pointer !== down.pointer) return pinching(session, [{ ...down, at }, event], home);
       if (!('pointer' in event) || event.pointer !== down.pointer) return node;
-      if (event.kind === 'up' || event.kind === 'lost') return looking(session);
+      if (event.kind === 'up' || event.kind === 'lost') return home.rest();
       at = event.at;
       lookAs(session, pushed(began, at.x - down.at.x, at.y - down.at.y));
       pointAt(session, at);
@@ -109,7 +127,7 @@ function pushing(session: Session, down: Down): GestureNode {
 }
 
 /** Two pointers push the quilt and bring it nearer; what lies under the middle of them stays under it. */
-function pinching(session: Session, [first, second]: readonly [Down, Down]): GestureNode {
+function pinching(session: Session, [first, second]: readonly [Down, Down], home: Home): GestureNode {
   const { view: began, framing } = session.getState();
   const fingers = new Map<number, ScreenPoint>([[first.pointer, first.at], [second.pointer, second.at]]);
   const middle = middleOf(first.at, second.at);
@@ -119,14 +137,14 @@ function pinching(session: Session, [first, second]: readonly [Down, Down]): Ges
     on: (event) => {
       if (event.kind === 'key' && event.key === 'Escape') {
         lookAs(session, began, framing);
-        return waiting(session, first.pointer, second.pointer);
+        return waiting(home, first.pointer, second.pointer);
       }
       if (!('pointer' in event) || !fingers.has(event.pointer)) return node;
       if (event.kind === 'up' || event.kind === 'lost') {
         fingers.delete(event.pointer);
         const [rest] = fingers;
-        if (!rest) return looking(session);
-        return pushing(session, { ...first, pointer: rest[0], at: rest[1] });
+        if (!rest) return home.rest();
+        return pushing(session, { ...first, pointer: rest[0], at: rest[1] }, home);
       }
       fingers.set(event.pointer, event.at);
       const [a, b] = [...fingers.values()] as [ScreenPoint, ScreenPoint];
@@ -140,13 +158,13 @@ function pinching(session: Session, [first, second]: readonly [Down, Down]): Ges
 }
 
 /** A gesture was given up with the pointers still down: nothing happens until they are lifted. */
-function waiting(session: Session, ...pointers: readonly number[]): GestureNode {
+export function waiting(home: Pick<Home, 'rest'>, ...pointers: readonly number[]): GestureNode {
   const down = new Set(pointers);
   const node: GestureNode = {
     name: 'waiting',
     on: (event) => {
       if (event.kind === 'up' || event.kind === 'lost') down.delete(event.pointer);
-      return down.size === 0 ? looking(session) : node;
+      return down.size === 0 ? home.rest() : node;
     },
   };
   return node;
@@ -197,10 +215,10 @@ function onKey(session: Session, { key, held }: Extract<TableEvent, { readonly k
   }
 }
 
-function apart(a: ScreenPoint, b: ScreenPoint): number {
+export function apart(a: ScreenPoint, b: ScreenPoint): number {
   return Math.hypot(a.x - b.x, a.y - b.y);
 }
 
-function middleOf(a: ScreenPoint, b: ScreenPoint): ScreenPoint {
+export function middleOf(a: ScreenPoint, b: ScreenPoint): ScreenPoint {
   return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
 }

@@ -6,13 +6,15 @@ import type { ScreenPoint } from '../view.ts';
 
 /** What a hand, a wheel or a key does at the table. Points are CSS pixels from its upper left corner, times milliseconds. */
 export type TableEvent =
-  | { readonly kind: 'down'; readonly pointer: number; readonly at: ScreenPoint; readonly by: Hand; readonly time: number }
-  | { readonly kind: 'move'; readonly pointer: number; readonly at: ScreenPoint; readonly by: Hand; readonly time: number }
+  | { readonly kind: 'down'; readonly pointer: number; readonly at: ScreenPoint; readonly by: Hand; readonly time: number; readonly held?: Held }
+  | { readonly kind: 'move'; readonly pointer: number; readonly at: ScreenPoint; readonly by: Hand; readonly time: number; readonly held?: Held }
   | { readonly kind: 'up'; readonly pointer: number; readonly at: ScreenPoint; readonly time: number }
   /** The pointer was taken away by the system, or left the table without being down. */
   | { readonly kind: 'lost'; readonly pointer: number }
   | { readonly kind: 'wheel'; readonly at: ScreenPoint; readonly dx: number; readonly dy: number; readonly held: Held; readonly time: number }
-  | { readonly kind: 'key'; readonly key: string; readonly held: Held };
+  | { readonly kind: 'key'; readonly key: string; readonly held: Held }
+  /** Keys are let go, or can no longer be heard. */
+  | { readonly kind: 'keys-up' };
 
 export type Hand = 'mouse' | 'touch' | 'pen';
 
