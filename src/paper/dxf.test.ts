@@ -41,6 +41,12 @@ describe('paintDxf', () => {
     expect(read.lines[1]!.shape).toBe(true);
   });
 
+  it('has every outline once: fills without a line are left out', () => {
+    const outline = closedPath<'quilt'>([{ x: 0, y: 0, bulge: 1 }, { x: 2, y: 0, bulge: 1 }]);
+    const items = (['template', 'template-edge'] as const).map((layer) => ({ kind: 'path', layer, path: outline, filled: layer === 'template', source: 't' }) as const);
+    expect(readBack(paintDxf({ ...list, items })).lines.map((line) => line.layer)).toEqual(['template-edge']);
+  });
+
   it('letters where the list says', () => {
     expect(read.texts[0]).toMatchObject({ text: 'block, row 1', textHeight: 0.25, layer: 'label' });
     expect(read.texts[0]!.startPoint).toMatchObject({ x: 6, y: 5 });

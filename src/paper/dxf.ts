@@ -5,6 +5,7 @@
 import { DxfWriter, LWPolylineFlags, TextHorizontalAlignment, Units, point2d, point3d } from '@tarikjabiri/dxf';
 import { type DisplayItem, type DisplayList, LAYERS, type Layer } from '../drawing/display-list.ts';
 import type { Frame } from '../geometry/point.ts';
+import { PAPER_STYLE } from './style.ts';
 
 /** Colour numbers every program knows: 7 is black on white, 8 and 9 are greys. */
 const COLOUR: { readonly [layer in Layer]: number } = {
@@ -12,16 +13,20 @@ const COLOUR: { readonly [layer in Layer]: number } = {
   'missed-edge': 1, 'template-edge': 4, 'needle-unsewn': 8, needle: 7, mark: 1, finding: 6, label: 8,
 };
 
-/** The text of a DXF file of everything in the list. */
+/**
+ * The text of a DXF file of every line and text in the list. What is only filled, not outlined, is left out: a cutter would cut
+ * the outline of a template once for its tint and once for its edge.
+ */
 export function paintDxf<F extends Frame>(list: DisplayList<F>): string {
   const dxf = new DxfWriter();
   dxf.setUnits(Units.Inches);
-  const used = new Set(list.items.map((item) => item.layer));
+  const items = list.items.filter((item) => item.kind === 'text' || PAPER_STYLE[item.layer].width > 0);
+  const used = new Set(items.map((item) => item.layer));
   for (const layer of LAYERS) if (used.has(layer)) dxf.addLayer(layer, COLOUR[layer]);
   const { x: left, y: top, height } = list.bounds;
   const across = (x: number) => x - left;
   const up = (y: number) => top + height - y;
-  for (const item of list.items) add(dxf, item, across, up);
+  for (const item of items) add(dxf, item, across, up);
   return dxf.stringify();
 }
 
