@@ -15,6 +15,9 @@ export interface Answer {
   readonly complaint?: string;
 }
 
+/** How a command hands over its answer. */
+export type Give = (answer: Answer | Promise<Answer>) => void;
+
 /** All went well. */
 export function done(text: string, complaint?: string): Answer {
   return complaint === undefined ? { exit: DONE, text } : { exit: DONE, text, complaint };

@@ -10,9 +10,6 @@ import { needleCommand } from './commands/needle.ts';
 import { printCommand } from './commands/print.ts';
 import { VERSION } from './version.ts';
 
-/** How a command hands over its answer. */
-export type Give = (answer: Answer | Promise<Answer>) => void;
-
 const COMMANDS = [needleCommand, areasCommand, linesCommand, checkCommand, printCommand, exportCommand];
 
 /** The answer to a command line, without the program's own name. Never throws. */

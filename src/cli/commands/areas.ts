@@ -6,8 +6,7 @@ import { carryPath } from '../../geometry/change.ts';
 import { writePathData } from '../../geometry/svg/write.ts';
 import type { Area, LaidTop } from '../../top/area.ts';
 import { styleOf } from '../../model/length-style.ts';
-import { type Answer, asJson, done, refused } from '../answer.ts';
-import type { Give } from '../command-line.ts';
+import { type Answer, type Give, asJson, done, refused } from '../answer.ts';
 import { readPlanFile } from '../files.ts';
 import { counted, lengthBy, table } from '../say/words.ts';
 

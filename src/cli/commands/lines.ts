@@ -6,8 +6,7 @@ import type { Evaluation } from '../../engine/evaluation.ts';
 import { writePathData } from '../../geometry/svg/write.ts';
 import { quiltPath } from '../../stitch/quilt-path.ts';
 import { styleOf } from '../../model/length-style.ts';
-import { type Answer, asJson, done, refused } from '../answer.ts';
-import type { Give } from '../command-line.ts';
+import { type Answer, type Give, asJson, done, refused } from '../answer.ts';
 import { readPlanFile } from '../files.ts';
 import { counted, lengthBy, runBy, table } from '../say/words.ts';
 

@@ -13,8 +13,7 @@ import type { EdgeName, NeedleLine, NeedleLines } from '../../needle/needle-line
 import { type LengthStyle, readLength } from '../../num/inches.ts';
 import { type Outcome, fail, ok } from '../../num/outcome.ts';
 import type { Foot, Template } from '../../model/plan.ts';
-import { type Answer, asJson, done, refused } from '../answer.ts';
-import type { Give } from '../command-line.ts';
+import { type Answer, type Give, asJson, done, refused } from '../answer.ts';
 import { kitFor, templateIn } from '../kit.ts';
 import { lengthBy } from '../say/words.ts';
 
