@@ -34,9 +34,16 @@ export async function openApp(browser: Browser, address: string, options: Browse
   return { context, page, complaints: () => complaints, close: () => context.close() };
 }
 
-/** Waits until stitched lines are drawn. */
+/** Waits until stitched lines are drawn, and the faces and menus that come a moment later are there too. */
 export async function firstPicture(page: Page): Promise<void> {
   await page.waitForSelector('.settled .layer.needle path', { state: 'attached' });
+  await page.waitForSelector('button.plan-name');
+  await page.evaluate(async () => {
+    await document.fonts.ready;
+    // Whatever the faces have moved is measured again within two frames.
+    for (let frame = 0; frame < 2; frame++) await new Promise(requestAnimationFrame);
+  });
+  await atRest(page);
 }
 
 /** Waits until the view rests and the quilt is drawn for it. */

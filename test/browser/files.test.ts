@@ -71,7 +71,7 @@ describe('a plan', () => {
     await page.keyboard.press('Escape');
     await page.waitForSelector('.ruler-corner:text-is("cm")');
     await page.locator('.plan-state:text-is("Saved a moment ago, not yet in its file")').waitFor();
-    expect(await page.locator('.slip .about').first().textContent()).toMatch(/ cm wide/);
+    expect(await page.locator('.slip .about').first().textContent()).toMatch(/\scm wide/);
     await page.getByRole('button', { name: 'Undo: Show centimetres' }).click();
     await page.waitForSelector('.ruler-corner:text-is("in")');
     await page.getByRole('button', { name: 'Redo: Show centimetres' }).click();

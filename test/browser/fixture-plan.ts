@@ -54,3 +54,22 @@ export function fixturePlan(): Plan {
     },
   };
 }
+
+/** One block with one circle in its middle, far from every seam: nothing to mend. */
+export function plainPlan(): Plan {
+  return {
+    ...newPlan('One round'),
+    sheets: {
+      round: {
+        name: 'Round',
+        for: { kind: 'block' },
+        chosen: true,
+        placements: {
+          p: { template: 'circle-6', foot: 'half-round', flipped: false, pose: { x: 0, y: 0, angle: 0 }, registrations: [], passes: { round: { start: { along: 0 }, stop: 'all-round', way: 'clockwise' } } },
+        },
+        repeat: [],
+        fills: {},
+      },
+    },
+  };
+}

@@ -8,8 +8,8 @@ import { readPlan } from '../../src/model/codec.ts';
 import type { Plan } from '../../src/model/plan.ts';
 import { launchBrowser, serveApp } from '../support/browser.ts';
 import { type Watched, atRest, openApp, quiltBox, tableBox, walkTo } from './app.ts';
-import { fixturePlan } from './fixture-plan.ts';
 import { givePlan } from './files.ts';
+import { fixturePlan, plainPlan } from './fixture-plan.ts';
 
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serveApp>>;
@@ -89,6 +89,17 @@ describe('looking', () => {
     expect(after.across).toBeCloseTo(before.across, 3);
     expect(after.down).toBeCloseTo(before.down, 3);
     expect((await quiltBox(page)).width).toBeGreaterThan(width * 2);
+  });
+
+  it('lies still while the pointer wanders over it and the tape names what is under it', async () => {
+    const { page } = app;
+    await page.getByRole('button', { name: 'Fit' }).click();
+    await atRest(page);
+    const [before, table] = [await quiltBox(page), await tableBox(page)];
+    for (let part = 0.1; part < 1; part += 0.1) {
+      await page.mouse.move(table.x + table.width * part, table.y + table.height * part);
+      expect(await quiltBox(page)).toEqual(before);
+    }
   });
 
   it('pushes the quilt with the hand', async () => {
@@ -223,10 +234,10 @@ describe('findings', () => {
 
   it('that are not there leave the top ready to sew', async () => {
     const { page } = app;
-    await page.getByRole('button', { name: /^Plan:/ }).click();
-    await page.getByRole('menuitem', { name: 'Tidewater' }).click();
+    expect(evaluate(plainPlan()).findings).toEqual([]);
+    await givePlan(page, plainPlan());
     await page.waitForSelector('.slip h1:text-is("Nothing to mend")');
-    expect(evaluate(example('tidewater')).findings).toEqual([]);
+    expect(await page.locator('.finding-mark').count()).toBe(0);
   });
 });
 

@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser, serveApp } from '../support/browser.ts';
 import { atRest, openApp, quiltBox, walkTo } from './app.ts';
 import { givePlan } from './files.ts';
-import { fixturePlan } from './fixture-plan.ts';
+import { fixturePlan, plainPlan } from './fixture-plan.ts';
 
 const SHOTS = fileURLToPath(new URL('shots/', import.meta.url));
 const SIZES = [
@@ -42,12 +42,12 @@ describe.each(SIZES)('at $name', ({ name, viewport, hasTouch }) => {
     await page.getByRole('switch', { name: 'Templates' }).check({ force: true });
     await page.mouse.dblclick(quilt.x + quilt.width * 0.5, quilt.y + quilt.height * 0.5);
     await shoot('area');
-    await walkTo(page, 'Check');
-    await shoot('check-nothing');
     await walkTo(page, 'Paper');
     await shoot('paper');
-    await givePlan(page, fixturePlan());
     await walkTo(page, 'Check');
+    await givePlan(page, plainPlan());
+    await shoot('check-nothing');
+    await givePlan(page, fixturePlan());
     await shoot('check');
     await page.locator('.finding-press').first().click();
     await shoot('check-picked');
