@@ -110,7 +110,7 @@ function NothingFound() {
   if (lines === 0) return <SlipPart title="What was looked at"><Sentence>Nothing is sewn yet, so there is nothing to check.</Sentence></SlipPart>;
   return (
     <SlipPart title="What was looked at">
-      <Sentence>{`All ${lines.toLocaleString('en')} lines keep ${length(rawEdge)} from the raw edge and ${length(seam)} from the seams of their areas.`}</Sentence>
+      <Sentence>{`${lines === 1 ? 'The one line keeps' : `All ${lines.toLocaleString('en')} lines keep`} ${length(rawEdge)} from the raw edge and ${length(seam)} from the seams of ${lines === 1 ? 'its area' : 'their areas'}.`}</Sentence>
       <Sentence>Ends that should meet do meet, and the foot reaches every edge it is to follow.</Sentence>
       <Aside>Thickness, grips and registrations were looked at too.</Aside>
     </SlipPart>
