@@ -6,7 +6,7 @@ import { type Patch, enablePatches } from 'immer';
 import { evaluate } from '../engine/evaluate.ts';
 import type { Evaluation } from '../engine/evaluation.ts';
 import type { Plan } from '../model/plan.ts';
-import type { KitPick } from './kit/pick.ts';
+import type { KitPick } from './kit/kit-pick.ts';
 import type { FootPlace, InHand } from './lay/in-hand.ts';
 import type { Working } from './lay/working.ts';
 import { type History, type HistoryStep, NO_HISTORY } from './history.ts';
@@ -64,6 +64,8 @@ export interface SessionState {
   readonly measuring: Measuring | undefined;
   /** What is picked out in Kit; whatever comes first when undefined. */
   readonly kitPick: KitPick | undefined;
+  /** What is being drawn on the top, if anything. */
+  readonly drawing: Drawing | undefined;
   readonly room: Room;
   readonly view: View;
   readonly framing: Framing;
