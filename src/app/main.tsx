@@ -13,7 +13,7 @@ import { EXAMPLES } from './plans/examples.ts';
 import { createKeeper } from './plans/keeper.ts';
 import { lastPlan } from './plans/last-plan.ts';
 import { layExample, layKept } from './plans/lay-plan.ts';
-import { listPlans } from './plans/plan-list.ts';
+import { lastLaid } from './plans/plan-list.ts';
 import { KeeperContext } from './plans/use-kept.ts';
 import { SessionContext } from './use-session.ts';
 
@@ -37,20 +37,20 @@ void layFirstPlan().then(() => {
   );
 });
 
-/** What lay here last, if it can be read; the first example otherwise; a single block to begin with when not even that. */
+/** What lay here last, or on any table, if it can be read; the first example otherwise; a single block when not even that. */
 async function layFirstPlan(): Promise<void> {
   const last = lastPlan();
-  if (last?.kind === 'own' && (await Promise.race([layOwnOrLatest(last.id), waited(PATIENCE)]))) return;
+  if (last?.kind !== 'example' && (await Promise.race([layOwn(last?.id), waited(PATIENCE)]))) return;
   const example = EXAMPLES.find(({ id }) => last?.kind === 'example' && id === last.id) ?? EXAMPLES[0];
   if (example) await layExample(table, example);
 }
 
-/** True when the plan, or the one changed last if it is no longer there, lies on the table. */
-async function layOwnOrLatest(id: string): Promise<boolean> {
+/** True when the plan, or the one laid last when it is not there any more, lies on the table. */
+async function layOwn(id: string | undefined): Promise<boolean> {
   try {
-    const heads = (await listPlans()).filter(({ deleted }) => deleted === undefined);
-    const best = heads.find((head) => head.id === id) ?? heads[0];
-    return best !== undefined && (await layKept(table, best.id)) === undefined;
+    if (id !== undefined && (await layKept(table, id)) === undefined) return true;
+    const latest = await lastLaid();
+    return latest !== undefined && (await layKept(table, latest)) === undefined;
   } catch {
     return false;
   }

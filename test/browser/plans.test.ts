@@ -399,9 +399,9 @@ describe('when nothing can be kept', () => {
       await givePlan(page, fixturePlan());
       await saved(page);
       await page.evaluate(() => {
-        const put = IDBObjectStore.prototype.put;
+        const room = Object.getOwnPropertyDescriptor(IDBObjectStore.prototype, 'put')!;
         (window as unknown as { makeRoom: () => void }).makeRoom = () => {
-          IDBObjectStore.prototype.put = put;
+          Object.defineProperty(IDBObjectStore.prototype, 'put', room);
         };
         IDBObjectStore.prototype.put = function refuse() {
           this.transaction.abort();

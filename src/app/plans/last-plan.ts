@@ -1,4 +1,5 @@
-// Which plan lay on the table last: in this window for a reload, in this browser for the next time.
+// Which plan lay on the table of this window, for a reload. Which one lay on any table last stands in the database: what
+// browsers keep beside it reaches the disk only seconds later.
 
 export type LastPlan = { readonly kind: 'own'; readonly id: string } | { readonly kind: 'example'; readonly id: string };
 
@@ -8,18 +9,15 @@ const KEPT_AS = 'needlefall.plan';
 export function rememberPlan({ kind, id }: LastPlan): void {
   try {
     sessionStorage.setItem(KEPT_AS, `${kind}:${id}`);
-    // An example looked at does not take the place of her own plan the next time.
-    if (kind === 'own') localStorage.setItem(KEPT_AS, `${kind}:${id}`);
   } catch {
-    // Nothing can be kept here; the first example lies on the table the next time.
+    // After a reload, what was laid last in any window lies here.
   }
 }
 
-/** The plan that lay here last, or nothing. */
+/** The plan that lay here last, or nothing in a new window. */
 export function lastPlan(): LastPlan | undefined {
   try {
-    const kept = sessionStorage.getItem(KEPT_AS) ?? localStorage.getItem(KEPT_AS) ?? '';
-    const [, kind, id] = /^(own|example):(.+)$/.exec(kept) ?? [];
+    const [, kind, id] = /^(own|example):(.+)$/.exec(sessionStorage.getItem(KEPT_AS) ?? '') ?? [];
     return kind !== undefined && id !== undefined ? { kind: kind as LastPlan['kind'], id } : undefined;
   } catch {
     return undefined;

@@ -12,7 +12,7 @@ import type { Example } from './examples.ts';
 import { isSameFile } from './file-access.ts';
 import type { Keeper } from './keeper.ts';
 import { type NotOpened, planOfExample, planOfFile } from './open.ts';
-import { freeName, listPlans, planThatSays, setFile } from './plan-list.ts';
+import { freeName, listPlans, markLaid, planThatSays, setFile } from './plan-list.ts';
 import { readKept } from './read-kept.ts';
 import type { PlanFile } from './records.ts';
 import { rememberPlan } from './last-plan.ts';
@@ -38,6 +38,8 @@ export async function layKept({ session, keeper }: KeptTable, id: string): Promi
   keeper.expect({ kind: 'kept', kept });
   openPlan(session, kept.plan, kept.head.file ? { kind: 'file', name: kept.head.file.name } : { kind: 'new' }, kept.history);
   rememberPlan({ kind: 'own', id });
+  // When that cannot be kept, only the next beginning is another.
+  markLaid(id).catch(() => undefined);
   if (kept.isBefore) keeper.tellNews('The last state of this plan could not be read; the one before it is on the table. The other is kept among its versions.');
   return undefined;
 }

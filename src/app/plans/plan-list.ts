@@ -20,6 +20,18 @@ export async function listPlans(): Promise<readonly PlanHead[]> {
   return heads.sort((a, b) => b.changed - a.changed);
 }
 
+/** The plan that lay on a table last, or was made last; nothing when there is none. */
+export async function lastLaid(): Promise<string | undefined> {
+  const heads = (await listPlans()).filter(({ deleted }) => deleted === undefined);
+  const when = ({ laid, made }: PlanHead) => laid ?? made;
+  return heads.sort((a, b) => when(b) - when(a))[0]?.id;
+}
+
+/** Remembers that a plan is laid on a table now. */
+export async function markLaid(id: string): Promise<void> {
+  await changeHead(id, (head) => ({ ...head, laid: Date.now() }));
+}
+
 /** Names a plan that lies on no table, as a step of undo. A plan that is not there stays away. */
 export async function nameKept(id: string, name: string): Promise<void> {
   await changeKept(id, 'Name the plan', (plan) => {

@@ -22,6 +22,8 @@ export interface PlanHead {
   readonly file?: PlanFile;
   /** When the newest version was kept. */
   readonly lastVersion?: number;
+  /** When it was laid on a table last. */
+  readonly laid?: number;
   /** When it was deleted; it is gone for good some time after that. */
   readonly deleted?: number;
 }

@@ -71,7 +71,7 @@ export async function writePlanRecords(db: PlanDatabase, write: PlanWrite): Prom
   }
 
   const head: PlanHead = {
-    ...(before ?? { id: write.id, made: now, ...(write.fromExample !== undefined && { fromExample: write.fromExample }), ...(write.file && { file: write.file }) }),
+    ...(before ?? { id: write.id, made: now, laid: now, ...(write.fromExample !== undefined && { fromExample: write.fromExample }), ...(write.file && { file: write.file }) }),
     name: write.plan.name,
     changed: now,
     revision: revision + 1,
