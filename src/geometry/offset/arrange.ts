@@ -2,7 +2,7 @@
 // Between two meetings a stretch is either clear of the edge all along or too near all along, so its middle decides.
 
 import type Flatbush from 'flatbush';
-import { JOINT, WELD } from '../../num/tolerances.ts';
+import { JOINT, SLIVER, WELD } from '../../num/tolerances.ts';
 import { boundsMeet, boundsOfSegment, type Bounds } from '../bounds.ts';
 import { meetSegments } from '../meet-segments.ts';
 import { type Frame, distance } from '../point.ts';
@@ -24,8 +24,14 @@ export interface Stretch {
   readonly to: number;
 }
 
-/** Cuts raw pieces where they meet and keeps the stretches that are clear of the edge. */
-export function clearStretches<F extends Frame>(pieces: readonly RawPiece<F>[], isClear: IsClear<F>): readonly Stretch[] {
+export interface Arrangement {
+  readonly clear: readonly Stretch[];
+  /** Short ones that are too near by next to nothing: what may be missing where the rest does not join up. */
+  readonly nearlyClear: readonly Stretch[];
+}
+
+/** Cuts raw pieces where they meet and keeps the stretches that are clear of the edge, to rounding slack or nearly. */
+export function arrange<F extends Frame>(pieces: readonly RawPiece<F>[], isClear: IsClear<F>, isNearlyClear: IsClear<F>): Arrangement {
   const places = makePlaces();
   const cuts = pieces.map((): Cut[] => []);
   const ends = pieces.map(() => ({ start: places.add(), end: places.add() }));
@@ -59,20 +65,25 @@ export function clearStretches<F extends Frame>(pieces: readonly RawPiece<F>[], 
     cuts[i] = [{ part: 0, place: ends[i]!.start }, ...cuts[i]!.sort((one, other) => one.part - other.part), { part: 1, place: ends[i]!.end }];
     joinNeighbours(cuts[i], segmentLength(piece.segment), places);
   });
-  const stretches: Stretch[] = [];
+  const clear: Stretch[] = [];
+  const nearlyClear: Stretch[] = [];
   pieces.forEach((piece, i) => {
     const own = cuts[i]!;
+    const length = segmentLength(piece.segment);
     let start = own[0];
     for (let k = 1; k < own.length; k++) {
       const stop = own[k]!;
       const from = places.find(start!.place);
       const to = places.find(stop.place);
       if (from === to) continue;
-      if (isClear(pointOnSegment(piece.segment, (start!.part + stop.part) / 2))) stretches.push({ piece: i, a: start!.part, b: stop.part, from, to });
+      const stretch: Stretch = { piece: i, a: start!.part, b: stop.part, from, to };
+      const middle = pointOnSegment(piece.segment, (stretch.a + stretch.b) / 2);
+      if (isClear(middle)) clear.push(stretch);
+      else if ((stretch.b - stretch.a) * length <= SLIVER && isNearlyClear(middle)) nearlyClear.push(stretch);
       start = stop;
     }
   });
-  return stretches;
+  return { clear, nearlyClear };
 }
 
 interface Cut {

@@ -4,7 +4,7 @@
 import { JOINT, SLIVER } from '../../num/tolerances.ts';
 import { type Frame, distance } from '../point.ts';
 import { pointOnSegment, segmentLength } from '../segment.ts';
-import type { Stretch } from './arrange.ts';
+import type { Arrangement, Stretch } from './arrange.ts';
 import { makePlaces } from './places.ts';
 import type { RawPiece } from './raw-pieces.ts';
 
@@ -14,24 +14,37 @@ export function lengthOf<F extends Frame>(pieces: readonly RawPiece<F>[], s: Str
 }
 
 /** Stretches told apart from specks: those shorter than a joint, of which the two ends become one place. */
-export function withoutSpecks<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): { readonly longer: readonly Stretch[]; readonly specks: readonly Stretch[] } {
+export function withoutSpecks<F extends Frame>(pieces: readonly RawPiece<F>[], { clear, nearlyClear }: Arrangement): Arrangement & { readonly specks: readonly Stretch[] } {
   const isSpeck = (s: Stretch) => lengthOf(pieces, s) <= JOINT;
-  if (!stretches.some(isSpeck)) return { longer: stretches, specks: [] };
+  if (!clear.some(isSpeck)) return { clear, nearlyClear, specks: [] };
   const places = makePlaces();
-  const most = stretches.reduce((last, s) => Math.max(last, s.from, s.to), 0);
+  const most = [...clear, ...nearlyClear].reduce((last, s) => Math.max(last, s.from, s.to), 0);
   while (places.add() < most);
-  for (const s of stretches) if (isSpeck(s)) places.join(s.from, s.to);
-  const merged = stretches.map((s) => ({ piece: s.piece, a: s.a, b: s.b, from: places.find(s.from), to: places.find(s.to) }));
-  return { longer: merged.filter((s) => !isSpeck(s)), specks: merged.filter(isSpeck) };
+  for (const s of clear) if (isSpeck(s)) places.join(s.from, s.to);
+  const merged = (s: Stretch): Stretch => ({ piece: s.piece, a: s.a, b: s.b, from: places.find(s.from), to: places.find(s.to) });
+  return {
+    clear: clear.filter((s) => !isSpeck(s)).map(merged),
+    nearlyClear: nearlyClear.map(merged).filter((s) => s.from !== s.to),
+    specks: clear.filter(isSpeck).map(merged),
+  };
 }
 
 /**
  * The stretches that lead round. What rounding leaves over where pieces cross at a shallow angle ends in the open and is taken off from
- * the end back: first the short ends, then, once gaps left by rounding are bridged, all that still leads nowhere.
+ * the end back. If longer ones end in the open, first the nearly clear ones and then bridges over gaps of next to nothing lead them on; what
+ * still leads nowhere is left out.
  */
-export function leadingRound<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): readonly Stretch[] {
-  const trimmed = withoutDeadEnds(stretches, (s) => lengthOf(pieces, s) <= SLIVER);
-  return withoutDeadEnds(bridged(pieces, trimmed), () => true);
+export function leadingRound<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[], nearlyClear: readonly Stretch[]): readonly Stretch[] {
+  const isShort = (s: Stretch) => lengthOf(pieces, s) <= SLIVER;
+  let kept = withoutDeadEnds(stretches, isShort);
+  if (!endsInTheOpen(kept)) return kept;
+  kept = withoutDeadEnds([...stretches, ...nearlyClear], isShort);
+  return withoutDeadEnds(bridged(pieces, kept), () => true);
+}
+
+function endsInTheOpen(stretches: readonly Stretch[]): boolean {
+  const { arriving, leaving } = balanceOf(stretches);
+  return stretches.some((s) => leaving.get(s.to) === undefined || arriving.get(s.from) === undefined);
 }
 
 function withoutDeadEnds(stretches: readonly Stretch[], mayGo: (s: Stretch) => boolean): readonly Stretch[] {

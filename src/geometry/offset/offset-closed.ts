@@ -17,11 +17,11 @@
 // et al., "An offset algorithm for polyline curves", Computers in Industry 58 (2007), with every meeting tried and every
 // piece measured against the true edge, so that nothing rests on winding numbers.
 
-import { SAME_POINT } from '../../num/tolerances.ts';
+import { SAME_POINT, WELD } from '../../num/tolerances.ts';
 import { lengthsBefore, pathLength, signedArea } from '../measure.ts';
 import { type Path, segmentsOf } from '../path.ts';
 import type { Frame } from '../point.ts';
-import { clearStretches } from './arrange.ts';
+import { arrange } from './arrange.ts';
 import { clearanceFrom } from './clearance.ts';
 import type { EdgeStretch, OffsetLoop } from './contact.ts';
 import { closedLine, longestFirst, openLine } from './lines.ts';
@@ -43,7 +43,8 @@ export function offsetClosed<F extends Frame>(path: Path<F>, radius: number, whe
   const isClockwise = signedArea(path) >= 0;
   const side: Side = isClockwise === (where === 'inside') ? 1 : -1;
   const pieces = rawPieces(segmentsOf(path), lengthsBefore(path), radius, side);
-  const traced = trace(pieces, clearStretches(pieces, clearanceFrom(path, radius - SAME_POINT)), side);
+  const arrangement = arrange(pieces, clearanceFrom(path, radius - SAME_POINT), clearanceFrom(path, radius - WELD));
+  const traced = trace(pieces, arrangement, side);
   const lines = [
     ...traced.loops.map((loop) => closedLine(pieces, traced.specks, loop)),
     ...traced.openLines.map((line) => openLine(pieces, traced.specks, line)),

@@ -8,7 +8,7 @@ import { TURN, normalised } from '../../num/angle.ts';
 import { JOINT, WELD } from '../../num/tolerances.ts';
 import { type Frame, angleOf, between, distance } from '../point.ts';
 import { type Segment, nearestOnSegment, pointOnSegment, reversedSegment, stretchOfSegment } from '../segment.ts';
-import type { Stretch } from './arrange.ts';
+import type { Arrangement, Stretch } from './arrange.ts';
 import { pointAtChord } from './corner-turn.ts';
 import { leadingRound, lengthOf, withoutSpecks } from './mend.ts';
 import type { RawPiece, Side } from './raw-pieces.ts';
@@ -29,10 +29,10 @@ export interface Traced {
 }
 
 /** Strings stretches together by the places where they end and start; those that lead nowhere are left out. */
-export function trace<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[], side: Side): Traced {
-  const { longer, specks } = withoutSpecks(pieces, stretches);
-  const { twins, single } = pairTwins(pieces, longer);
-  const kept = leadingRound(pieces, single);
+export function trace<F extends Frame>(pieces: readonly RawPiece<F>[], arrangement: Arrangement, side: Side): Traced {
+  const { clear, nearlyClear, specks } = withoutSpecks(pieces, arrangement);
+  const { twins, single } = pairTwins(pieces, clear);
+  const kept = leadingRound(pieces, single, nearlyClear);
   return { loops: loopsOf(pieces, kept, side), openLines: openLinesOf(twins), specks };
 }
 
