@@ -58,6 +58,9 @@ export const MET = 1e-9;
 /** A registration this nearly met has not been left, in inches: what writing a pose to a few decimals may cost on a long template. */
 export const NOT_LEFT = 1e-3;
 
+/** A place on a needle line no farther than this from where the foot stands is under the foot, in inches: what writing it to a few decimals may cost. */
+export const UNDER_FOOT = 1e-4;
+
 /** A way of moving that opens a registration by less than this part of itself is no hindrance: the placement is free to go there. */
 export const FREE_WAY = 1e-7;
 
