@@ -16,6 +16,7 @@ import { NOTHING, type Selection } from './selection.ts';
 import { ONE_SHEET, type SheetsSeen } from './sheet/seen.ts';
 import { type ShownId, USUALLY_SHOWN } from './shown.ts';
 import type { Measuring } from './measure/measuring.ts';
+import type { Drawing } from './top/drawing.ts';
 import type { ScreenPoint, ScreenSize, View } from './view.ts';
 
 enablePatches();
@@ -56,6 +57,8 @@ export interface SessionState {
   readonly working: Working;
   /** What the hand has, and what it is near, while a template is moved or a pass traced. */
   readonly inHand: InHand | undefined;
+  /** The rectangle drawn over the bare table to pick several templates out, by two of its corners in CSS pixels. */
+  readonly gathering: readonly [ScreenPoint, ScreenPoint] | undefined;
   /** Where the foot's ring stands on a needle line. */
   readonly foot: FootPlace | undefined;
   /** How several tracing sheets are looked at. */
@@ -90,6 +93,8 @@ export function createSession(plan: Plan, source: PlanSource): Session {
     selection: NOTHING,
     working: { sheet: undefined, area: undefined },
     inHand: undefined,
+    drawing: undefined,
+    gathering: undefined,
     foot: undefined,
     seen: ONE_SHEET,
     measuring: undefined,

@@ -2,11 +2,14 @@
 
 import { Suspense, lazy } from 'react';
 import { Button } from 'react-aria-components/Button';
+import { drawing } from '../../session/gesture/drawing.ts';
 import { areaAt } from '../../session/area-at.ts';
 import { linesByArea, sewnLength } from '../../session/contents.ts';
 import { zoomToArea } from '../../session/look.ts';
 import { onQuilt } from '../../session/view.ts';
 import { Aside, Sentence, Slip, SlipPart } from '../slip/Slip.tsx';
+import { DrawnNow } from '../top/DrawnNow.tsx';
+import { LeftOutSheets } from '../top/LeftOut.tsx';
 import { Table } from '../table/Table.tsx';
 import { type Fact, Tape } from '../table/Tape.tsx';
 import { useSession, useTheSession } from '../use-session.ts';
@@ -14,6 +17,7 @@ import { describeTop } from '../words/describe-top.ts';
 import { useLengths, useLongLengths } from '../words/lengths.ts';
 import { ShownToggles } from './shown-toggles.tsx';
 
+const TopForms = lazy(() => import('../top/TopForms.tsx').then(({ TopForms: Forms }) => ({ default: Forms })));
 const ContentsTree = lazy(() => import('../contents/ContentsTree.tsx').then(({ ContentsTree: List }) => ({ default: List })));
 
 export function TopRoom() {
@@ -23,7 +27,7 @@ export function TopRoom() {
   const { plan, top } = evaluation;
   return (
     <main className="room">
-      <Table label={`The quilt ${plan.name}, seen from above`} />
+      <Table label={`The quilt ${plan.name}, seen from above`} rest={drawing} over={<DrawnNow />} />
       <TopTape />
       <Slip
         title={plan.name}
@@ -34,6 +38,8 @@ export function TopRoom() {
           {describeTop(plan, length).map((sentence) => <Sentence key={sentence}>{sentence}</Sentence>)}
           {top.problems.map(({ field, message }) => <Aside key={`${field}${message}`}>{message}</Aside>)}
         </SlipPart>
+        <LeftOutSheets />
+        <Suspense><TopForms /></Suspense>
         <PickedPart onShow={(id) => zoomToArea(session, id)} />
         <SlipPart title="What is shown"><ShownToggles /></SlipPart>
         <SlipPart title="On the table">
