@@ -30,7 +30,7 @@ const RANK: { readonly [severity in Severity]: number } = { error: 0, warning: 1
 
 /**
  * All findings about a plan, the gravest first and otherwise in the order of the job. What the quilter has seen and leaves so
- * carries her reason as `accepted`.
+ * carries her reason as `accepted` and comes last, so that what is left to decide is numbered from 1.
  */
 export function check(input: CheckInput): readonly Finding[] {
   const accepted = input.plan.accepted ?? {};
@@ -39,5 +39,5 @@ export function check(input: CheckInput): readonly Finding[] {
       const key = findingKey(found);
       return Object.hasOwn(accepted, key) ? { ...found, accepted: accepted[key]!.reason } : found;
     })
-    .sort((a, b) => RANK[a.severity] - RANK[b.severity]);
+    .sort((a, b) => Number(a.accepted !== undefined) - Number(b.accepted !== undefined) || RANK[a.severity] - RANK[b.severity]);
 }

@@ -30,9 +30,9 @@ export const numberedFindings = remembered((findings: readonly Finding[]): reado
   });
 });
 
-/** How many findings there are of each severity. */
+/** How many findings there are of each severity, what is left so left out. */
 export function countBySeverity(findings: readonly Finding[]): { readonly [severity in Severity]: number } {
-  const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity).length;
+  const count = (severity: Severity) => findings.filter((finding) => finding.severity === severity && finding.accepted === undefined).length;
   return { error: count('error'), warning: count('warning'), note: count('note') };
 }
 

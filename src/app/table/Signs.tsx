@@ -31,7 +31,9 @@ export function Signs({ onPick }: SignsProps) {
   const inSight = placed.flatMap((one) => {
     const { x, y } = onScreen(view, one.at);
     const out = x < -40 || y < -40 || x > table.width + 40 || y > table.height + 40;
-    return out ? [] : [{ ...one, x, y, isPicked: one.key === picked?.finding }];
+    const isPicked = one.key === picked?.finding;
+    // What is left so bears a sign only while it is looked at.
+    return out || (one.finding.accepted !== undefined && !isPicked) ? [] : [{ ...one, x, y, isPicked }];
   });
   return (
     <div className="signs">

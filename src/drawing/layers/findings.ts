@@ -19,12 +19,12 @@ export interface Sign {
   readonly number: number;
 }
 
-/** The findings that have a place: their own, or else the middle of the area they are about. */
+/** The findings that have a place: their own, or else the middle of the area they are about. What is left so bears no sign. */
 export const signsOf = rememberedPair((findings: readonly Finding[], areas: readonly Area[]): readonly Sign[] => {
   const areaById = new Map(areas.map((area) => [area.id, area] as const));
   return findings.flatMap((finding, index) => {
     const at = placeOf(finding, areaById);
-    return at ? [{ finding, at, number: index + 1 }] : [];
+    return at && finding.accepted === undefined ? [{ finding, at, number: index + 1 }] : [];
   });
 });
 
