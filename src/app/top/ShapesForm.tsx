@@ -2,6 +2,7 @@
 
 import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
+import type { ById, DrawnArea, KeepOut } from '../../model/plan.ts';
 import { zoomToStretch } from '../../session/look.ts';
 import { keepTyped } from '../../session/kit/typing.ts';
 import type { ShapeUse } from '../../session/top/drawing.ts';
@@ -25,7 +26,7 @@ const WHAT: { readonly [use in ShapeUse]: { readonly none: string; readonly draw
 
 export function ShapesForm({ use }: { readonly use: ShapeUse }) {
   const session = useTheSession();
-  const shapes = useSession((state) => state.evaluation.plan.top[use]);
+  const shapes: ById<KeepOut | DrawnArea> = useSession((state) => state.evaluation.plan.top[use]);
   const drawing = useSession((state) => state.drawing);
   const laid = useSession((state) => state.evaluation.top);
   const active = drawing?.use === use ? drawing.kind : undefined;

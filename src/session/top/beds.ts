@@ -45,7 +45,7 @@ export function topNear(top: Top, size: { readonly width: number; readonly heigh
 /** Makes the top as near as its blocks allow to a quilt for a bed, with a drop in inches. */
 export function coverBed(session: Session, bed: Bed, drop: number): void {
   changePlan(session, `A top for a ${bed.name.toLowerCase()} bed`, (plan) => {
-    const near = topNear(plan.top as Top, quiltFor(bed, drop));
+    const near = topNear(plan.top, quiltFor(bed, drop));
     if (near.blocks && plan.top.blocks) Object.assign(plan.top.blocks, { rows: near.blocks.rows, columns: near.blocks.columns });
     else if (near.panel) plan.top.panel = { size: [near.panel.size[0], near.panel.size[1]] };
   });
