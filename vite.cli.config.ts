@@ -7,6 +7,6 @@ export default defineConfig({
     outDir: 'dist/cli',
     emptyOutDir: true,
     target: 'node20',
-    rollupOptions: { output: { entryFileNames: 'needlefall.js', banner: '#!/usr/bin/env node' } },
+    rollupOptions: { checks: { pluginTimings: false }, output: { entryFileNames: 'needlefall.js', banner: '#!/usr/bin/env node' } },
   },
 });

@@ -25,11 +25,19 @@ if (unknown.length > 0) stop(`There is no stage ${unknown.join(', ')}. The stage
 rmSync(REPORTS, { recursive: true, force: true });
 mkdirSync(REPORTS, { recursive: true });
 const stages = chosen.length === 0 ? STAGES : STAGES.filter((stage) => chosen.includes(stage.name));
-const failedStage = stages.find((stage) => !timed(stage));
-const { passed, failed } = totals();
-if (failedStage) console.log(`\nStopped: the stage "${failedStage.name}" failed (${failedStage.about}).`);
-console.log(`${passed} passed, ${failedStage ? Math.max(1, failed) : failed} failed`);
-process.exit(failedStage ? 1 : 0);
+/** @type {(typeof STAGES)[number] | undefined} */
+let running;
+// However it ends, also from within a stage, it ends with the totals.
+process.on('exit', () => {
+  const { passed, failed } = totals();
+  if (running) console.log(`\nStopped: the stage "${running.name}" failed (${running.about}).`);
+  console.log(`${passed} passed, ${running ? Math.max(1, failed) : failed} failed`);
+});
+for (const stage of stages) {
+  running = stage;
+  if (!timed(stage)) process.exit(1);
+}
+running = undefined;
 
 /** @param {(typeof STAGES)[number]} stage */
 function timed(stage) {
