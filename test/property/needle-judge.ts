@@ -6,6 +6,9 @@ import { type PlainPath, type Truth, areaOf, distanceTo, placeAlong, truthOf, wi
 /** How far off anything may be: a millionth of an inch. */
 export const WITHIN = 1e-6;
 
+/** A needle line shorter than this is none: a foot that just fits may stand this far from where its line is. */
+const SHORTEST = 1e-4;
+
 /** A few times rounding slack of a length. */
 const TIGHT = 1e-8;
 
@@ -83,7 +86,7 @@ function edgeFaults(truth: Truth, radius: number, where: 'outside' | 'inside', o
     const p = { x: q.x + way * radius * q.nx, y: q.y + way * radius * q.ny };
     return { ...p, away: distanceTo(truth, p.x, p.y) };
   };
-  const onLine = (x: number, y: number) => lines.some((line) => distanceTo(line, x, y) <= WITHIN);
+  const onLine = (x: number, y: number, within = WITHIN) => lines.some((line) => distanceTo(line, x, y) <= within);
   /** A place the foot can be set down on but not moved from: all places round it are out of reach. */
   const isAlone = (x: number, y: number) =>
     Array.from({ length: 16 }, (_, k) => (Math.PI * k) / 8).every((a) => distanceTo(truth, x + 1e-3 * Math.cos(a), y + 1e-3 * Math.sin(a)) < radius - 1e-11);
@@ -99,9 +102,10 @@ function edgeFaults(truth: Truth, radius: number, where: 'outside' | 'inside', o
       const { x, y, away } = clearanceAt(along, i);
       // Where the foot fits to within rounding slack and no more, both answers are right.
       const q = placeAlong(truth, along, i);
-      const isTight = options.mayBeTight === true && distanceTo(truth, x + way * TIGHT * q.nx, y + way * TIGHT * q.ny) < radius;
-      const isReachable = away >= radius - 1e-11 && !isTight;
-      if (isReachable && !onLine(x, y) && !isAlone(x, y)) faults.push(`${x},${y} is clear but on no needle line (edge ${i}, ${along} along)`);
+      const isBlocked = (dx: number, dy: number) => distanceTo(truth, x + way * TIGHT * dx, y + way * TIGHT * dy) < radius - TIGHT / 4;
+      const isTight = isBlocked(q.nx, q.ny) || (isBlocked(q.ny, -q.nx) && isBlocked(-q.ny, q.nx));
+      const isReachable = away >= radius - 1e-11 && !(options.mayBeTight === true && isTight);
+      if (isReachable && !onLine(x, y, isTight ? SHORTEST : WITHIN) && !isAlone(x, y)) faults.push(`${x},${y} is clear but on no needle line (edge ${i}, ${along} along)`);
       if (isReachable && isMissed(along, 1e-3) && !isAlone(x, y) && !isSpot(along, i)) faults.push(`edge ${i} at ${along} is called missed but can be touched`);
       // A stretch of no more than rounding's length is not reported.
       if (away < radius - WITHIN && s.length > WITHIN && !isMissed(along, -1e-5)) faults.push(`edge ${i} at ${along} cannot be touched (${radius - away} too near) but is not called missed`);

@@ -69,10 +69,13 @@ function passedBetween<F extends Frame>(pieces: readonly RawPiece<F>[], specks: 
     if (touch.kind === 'edge' && touch.edgeEnd - touch.edgeStart > TOUCHED) passed.push(touch);
   };
   for (let i = before.piece; ; i = (i + 1) % pieces.length) {
-    const { segment } = pieces[i]!;
+    const piece = pieces[i]!;
+    const { from, to } = piece.segment;
+    const isShort = segmentLength(piece.segment) <= JOINT;
     const speck = specks.find((s) => s.piece === i && s.from === before.to);
-    if (speck) add(touchAlong(pieces, speck));
-    else if (i !== before.piece && i !== after.piece && segmentLength(segment) <= JOINT && (isHere(segment.from) || isHere(segment.to))) add(touchOf(pieces[i]!));
+    const isBeside = i !== before.piece && i !== after.piece && (isHere(from) || isHere(to));
+    if (isShort && (speck || isBeside)) add(touchOf(piece));
+    else if (speck) add(touchAlong(pieces, speck));
     if (i === after.piece) return passed;
   }
 }

@@ -5,7 +5,7 @@
 // apart: each goes round what lies between the offsets without passing through the touch.
 
 import { TURN, normalised } from '../../num/angle.ts';
-import { JOINT, WELD } from '../../num/tolerances.ts';
+import { JOINT, SLIVER, WELD } from '../../num/tolerances.ts';
 import { type Frame, angleOf, between, distance } from '../point.ts';
 import { type Segment, nearestOnSegment, pointOnSegment, reversedSegment, stretchOfSegment } from '../segment.ts';
 import type { Arrangement, Stretch } from './arrange.ts';
@@ -24,7 +24,7 @@ export interface Traced {
   readonly loops: readonly (readonly Stretch[])[];
   /** Each in order, the way of the first of each twin. */
   readonly openLines: readonly (readonly TwinStretch[])[];
-  /** What is too short to be part of a line, at the place where one passes it. */
+  /** What is too short to be part of a line, or runs along one within rounding slack, at the place where the line passes it. */
   readonly specks: readonly Stretch[];
 }
 
@@ -33,24 +33,38 @@ export function trace<F extends Frame>(pieces: readonly RawPiece<F>[], arrangeme
   const { clear, nearlyClear, specks } = withoutSpecks(pieces, arrangement);
   const { twins, single } = pairTwins(pieces, clear);
   const kept = leadingRound(pieces, single, nearlyClear);
-  return { loops: loopsOf(pieces, kept, side), openLines: openLinesOf(twins), specks };
+  const loops = loopsOf(pieces, kept, side);
+  const used = new Set(loops.flat());
+  const beside = kept.filter((s) => !used.has(s) && lengthOf(pieces, s) <= SLIVER);
+  return { loops, openLines: openLinesOf(twins), specks: [...specks, ...beside] };
 }
 
-function pairTwins<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): { twins: TwinStretch[]; single: Stretch[] } {
+function pairTwins<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): { twins: readonly TwinStretch[]; single: readonly Stretch[] } {
   const leaving = leavingFrom(stretches);
-  const twinned = new Set<Stretch>();
+  const gone = new Set<Stretch>();
   const twins: TwinStretch[] = [];
   for (const there of stretches) {
-    if (twinned.has(there)) continue;
+    if (gone.has(there)) continue;
     const middle = pointOnSegment(pieces[there.piece]!.segment, (there.a + there.b) / 2);
     const back = leaving
       .get(there.to)
-      ?.find((s) => s.to === there.from && !twinned.has(s) && nearestOnSegment(pieces[s.piece]!.segment, middle).distance <= WELD);
+      ?.find((s) => s.to === there.from && !gone.has(s) && nearestOnSegment(pieces[s.piece]!.segment, middle).distance <= WELD);
     if (!back) continue;
-    twinned.add(there).add(back);
-    twins.push({ there, back });
+    // Where more arrive than leave at one end, and the other way round at the other, only one of the two was left over by rounding.
+    const surplusAtStart = surplusAt(stretches, gone, there.from);
+    const isOneTooMany = surplusAtStart !== 0 && surplusAt(stretches, gone, there.to) === -surplusAtStart;
+    if (!isOneTooMany) twins.push({ there, back });
+    if (!isOneTooMany || surplusAtStart > 0) gone.add(back);
+    if (!isOneTooMany || surplusAtStart < 0) gone.add(there);
   }
-  return { twins, single: twins.length === 0 ? [...stretches] : stretches.filter((s) => !twinned.has(s)) };
+  return { twins, single: gone.size === 0 ? stretches : stretches.filter((s) => !gone.has(s)) };
+}
+
+/** How many more stretches arrive at a place than leave it. */
+function surplusAt(stretches: readonly Stretch[], gone: ReadonlySet<Stretch>, place: number): number {
+  let surplus = 0;
+  for (const s of stretches) if (!gone.has(s)) surplus += Number(s.to === place) - Number(s.from === place);
+  return surplus;
 }
 
 function leavingFrom(stretches: readonly Stretch[]): Map<number, Stretch[]> {
