@@ -1,41 +1,48 @@
 // Check: what is found, in words on the slip, numbered on the quilt, and the one looked at enlarged in the loupe.
 
-import { type RefObject, useMemo, useRef } from 'react';
+import { type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { CODES } from '../../check/codes.ts';
 import type { Finding, Severity } from '../../check/finding.ts';
+import { leftoverReasons } from '../../session/accept.ts';
 import { type NumberedFinding, type Spot, countBySeverity, numberedFindings, spotsOf } from '../../session/numbered-findings.ts';
-import { select, zoomToPlace, zoomToStretch } from '../../session/look.ts';
-import type { Session } from '../../session/store.ts';
+import { select } from '../../session/look.ts';
+import { FindingRow } from '../check/FindingRow.tsx';
+import { Leftovers } from '../check/Leftovers.tsx';
+import { acrossFor, middleOf, showSpot } from '../check/show-spot.ts';
 import { Aside, Sentence, Slip, SlipPart } from '../slip/Slip.tsx';
 import { Signs } from '../table/Signs.tsx';
 import { Table } from '../table/Table.tsx';
 import { Tape } from '../table/Tape.tsx';
 import { useSession, useTheSession } from '../use-session.ts';
 import { Cautions } from '../words/Cautions.tsx';
-import { Said } from '../words/Said.tsx';
 import { useLengths } from '../words/lengths.ts';
 import { ASKS, FindingSign } from '../words/signs.tsx';
 import { Leader } from './Leader.tsx';
 import { Loupe } from './Loupe.tsx';
 import './check.css';
 
-/** A finding is shown on the table with so much quilt round it, in inches. */
-const SHOWN_ACROSS = 10;
-
 export function CheckRoom() {
   const session = useTheSession();
   const evaluation = useSession((state) => state.evaluation);
   const { findings, plan } = evaluation;
   const numbered = numberedFindings(findings);
+  const standing = numbered.filter(({ finding }) => finding.accepted === undefined);
+  const left = numbered.filter(({ finding }) => finding.accepted !== undefined);
+  const leftovers = useMemo(() => leftoverReasons(plan, findings), [plan, findings]);
   const selection = useSession((state) => state.selection);
-  const index = selection.kind === 'finding' ? numbered.findIndex(({ key }) => key === selection.finding) : -1;
-  const picked = numbered[index];
+  const picked = selection.kind === 'finding' ? numbered.find(({ key }) => key === selection.finding) : undefined;
   const spots = useMemo(() => (picked ? spotsOf(evaluation, picked.finding) : []), [evaluation, picked]);
   const at = selection.kind === 'finding' ? Math.min(selection.spot, Math.max(0, spots.length - 1)) : 0;
-  const next = numbered[index + 1];
+  const next = standing.find(({ number }) => number > (picked?.number ?? 0));
   const room = useRef<HTMLElement>(null);
   const glass = useRef<HTMLDivElement>(null);
+  const { said, tell } = useMoved(room);
+  const rows = (those: readonly NumberedFinding[]) => (
+    <ol className="findings">
+      {those.map((one) => <FindingRow key={one.key} numbered={one} spots={one === picked ? spots : undefined} at={at} onMoved={tell} />)}
+    </ol>
+  );
   return (
     <main className={numbered.length === 0 ? 'room' : 'room with-loupe'} ref={room}>
       <Table label={`The quilt ${plan.name}, with what was found on it`}>
@@ -50,63 +57,40 @@ export function CheckRoom() {
       )}
       <Slip
         title={titleOf(findings)}
-        about={numbered.length === 0 ? 'The top is ready to sew.' : 'Press one to see it on the quilt.'}
-        foot={next && <Button className="button main" onPress={() => showSpot(session, next, 0)}>{picked ? 'Show the next one' : 'Show the first one'}</Button>}
+        about={aboutOf(standing.length, left.length)}
+        foot={next && <Button className="button main" onPress={() => showSpot(session, next, 0)}>{next === standing[0] ? 'Show the first one' : 'Show the next one'}</Button>}
       >
-        {numbered.length === 0 ? (
-          <NothingFound />
-        ) : (
-          <ol className="findings">
-            {numbered.map((one) => <FindingRow key={one.key} numbered={one} spots={one === picked ? spots : undefined} at={at} />)}
-          </ol>
-        )}
+        {standing.length === 0 && <NothingFound leftSo={left.length > 0} />}
+        {ASKED.map(([severity]) => {
+          const those = standing.filter(({ finding }) => finding.severity === severity);
+          return those.length > 0 && <SlipPart key={severity} title={ASKS[severity]}>{rows(those)}</SlipPart>;
+        })}
+        {left.length > 0 && <SlipPart title="Left so">{rows(left)}</SlipPart>}
+        {leftovers.length > 0 && <Leftovers reasons={leftovers} onForgotten={(words) => tell(undefined, words)} />}
         <SlipPart title="Before you sew"><Cautions /></SlipPart>
       </Slip>
+      <p role="status" className="only-heard">{said}</p>
       {picked && <Leader room={room} glass={glass} spot={spots[at]} />}
     </main>
   );
 }
 
-interface FindingRowProps {
-  readonly numbered: NumberedFinding;
-  /** The spots it can be led through; undefined when it is not the one looked at. */
-  readonly spots: readonly Spot[] | undefined;
-  readonly at: number;
+/** What is said when a finding has gone to another list; the hand stays on it, or goes to the slip when it is gone. */
+function useMoved(room: RefObject<HTMLElement | null>) {
+  const [moved, setMoved] = useState<{ readonly key: string | undefined; readonly said: string }>();
+  useEffect(() => {
+    if (!moved) return;
+    const row = moved.key === undefined ? undefined : [...(room.current?.querySelectorAll<HTMLElement>('.finding-press') ?? [])].find(({ dataset }) => dataset['finding'] === moved.key);
+    (row ?? room.current?.querySelector<HTMLElement>('.slip-text'))?.focus();
+  }, [moved, room]);
+  return { said: moved?.said ?? '', tell: (key: string | undefined, said: string) => setMoved({ key, said }) };
 }
 
-function FindingRow({ numbered, spots, at }: FindingRowProps) {
-  const session = useTheSession();
-  const { number, finding } = numbered;
-  const count = spots?.length ?? 0;
-  const go = (to: number) => showSpot(session, numbered, (to + count) % count);
-  return (
-    <li className={`finding${spots ? ' picked' : ''}`}>
-      <button type="button" className="finding-press" aria-pressed={spots !== undefined} onClick={() => showSpot(session, numbered, spots ? at : 0)}>
-        <FindingSign severity={finding.severity} />
-        <span className="finding-words">
-          <span className="sentence">
-            <b className="finding-number">{number}</b> <span className="only-heard">{ASKS[finding.severity]}: </span>
-            <Said>{finding.message}</Said>
-          </span>
-          {spots && <span className="aside"><Said>{whyOf(finding)}</Said></span>}
-          {finding.accepted !== undefined && <span className="aside"><Said>{`Left so: ${finding.accepted}`}</Said></span>}
-        </span>
-      </button>
-      {count > 1 && (
-        <div className="finding-steps">
-          <Button className="button" onPress={() => go(at - 1)}>Place before</Button>
-          <span role="status">{at + 1} of {count}</span>
-          <Button className="button" onPress={() => go(at + 1)}>Next place</Button>
-        </div>
-      )}
-    </li>
-  );
-}
-
-function NothingFound() {
+function NothingFound({ leftSo }: { readonly leftSo: boolean }) {
   const { rawEdge, seam } = useSession((state) => state.evaluation.plan.top.clearance);
   const lines = useSession((state) => state.evaluation.lines.length);
   const length = useLengths();
+  if (leftSo) return null;
   if (lines === 0) return <SlipPart title="What was looked at"><Sentence>Nothing is sewn yet, so there is nothing to check.</Sentence></SlipPart>;
   return (
     <SlipPart title="What was looked at">
@@ -129,7 +113,7 @@ function LoupeOn({ numbered, spot, glass }: { readonly numbered: NumberedFinding
       <Loupe
         evaluation={evaluation}
         at={middleOf(spot)}
-        across={spot.kind === 'line' ? Math.max(spot.stretch.width, spot.stretch.height) * 1.25 : acrossFor(finding.measured)}
+        across={acrossFor(spot, finding.measured)}
         ringed={spot.kind === 'place'}
         lines={finding.where.lines ?? NO_LINES}
         glass={glass}
@@ -167,38 +151,19 @@ function CheckTape({ findings }: { readonly findings: readonly Finding[] }) {
   );
 }
 
-/** Picks a finding and brings one of its spots up on the table. */
-function showSpot(session: Session, { key, finding }: NumberedFinding, at: number): void {
-  select(session, { kind: 'finding', finding: key, spot: at });
-  const spot = spotsOf(session.getState().evaluation, finding)[at];
-  if (spot?.kind === 'place') zoomToPlace(session, spot.at, SHOWN_ACROSS);
-  else if (spot) zoomToStretch(session, spot.stretch);
-}
-
-/** The place in the middle of a spot. */
-function middleOf(spot: Spot) {
-  if (spot.kind === 'place') return spot.at;
-  const { x, y, width, height } = spot.stretch;
-  return { x: x + width / 2, y: y + height / 2 };
-}
-
-/** How much the loupe shows, in inches: enough to see what was measured in its surroundings. */
-function acrossFor(measured: number | undefined): number {
-  return Math.min(6, Math.max(1.5, 6 * Math.abs(measured ?? 0.25)));
-}
-
 function titleOfCode({ code, message }: Finding): string {
   return code in CODES ? CODES[code as keyof typeof CODES].title : message;
 }
 
-function whyOf({ code }: Finding): string {
-  return code in CODES ? CODES[code as keyof typeof CODES].why : '';
-}
-
 function titleOf(findings: readonly Finding[]): string {
   const count = countBySeverity(findings);
-  if (findings.length === 0) return 'Nothing to mend';
+  if (findings.every(({ accepted }) => accepted !== undefined)) return 'Nothing to mend';
   return ASKED.filter(([severity]) => count[severity] > 0).map(([severity, what]) => `${count[severity]} ${what}`).join(', ');
+}
+
+function aboutOf(standing: number, left: number): string {
+  const leftSo = left === 0 ? '' : left === 1 ? '1 is left so.' : `${left} are left so.`;
+  return standing === 0 ? ['The top is ready to sew.', leftSo].join(' ').trim() : ['Press one to see it on the quilt.', leftSo].join(' ').trim();
 }
 
 const ASKED = [['error', 'to mend'], ['warning', 'to look at'], ['note', 'good to know']] as const satisfies readonly (readonly [Severity, string])[];

@@ -24,13 +24,15 @@ export interface LoupeProps {
   /** Ids of the stitched lines concerned: drawn thicker, with their ends. */
   readonly lines: readonly string[];
   readonly glass?: Ref<HTMLDivElement>;
+  /** At the end of a row rather than beside the top. */
+  readonly small?: boolean;
 }
 
 /** Layers seen in the loupe besides those shown on the table. */
 const ALWAYS: readonly Layer[] = ['ground', 'seam', 'raw-edge', 'allowance', 'keep-out', 'needle'];
 const NEVER: readonly Layer[] = ['finding', 'label'];
 
-export function Loupe({ evaluation, at, across, ringed, lines, glass }: LoupeProps) {
+export function Loupe({ evaluation, at, across, ringed, lines, glass, small = false }: LoupeProps) {
   const shown = useSession((state) => state.shown);
   const seen = useMemo(() => {
     const onTable = layersOf(shown);
@@ -45,7 +47,7 @@ export function Loupe({ evaluation, at, across, ringed, lines, glass }: LoupePro
   }, [evaluation, lines]);
   const ends = concerned.filter((path) => !path.closed).flatMap((path) => [startOf(path), endOf(path)]);
   return (
-    <div className="loupe-glass" ref={glass}>
+    <div className={small ? 'loupe-small' : 'loupe-glass'} ref={glass}>
       <svg viewBox={`${at.x - half} ${at.y - half} ${across} ${across}`} aria-hidden="true">
         {seen.map((layer) => (
           <g key={layer} className={`layer ${layer}`}>
