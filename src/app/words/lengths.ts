@@ -30,3 +30,12 @@ export function useLongLengths(): WriteLength {
     return unit === 'cm' ? `${Math.round((inches * CM_PER_INCH) / CM_PER_METRE)} m` : `${Math.round(inches / INCHES_PER_YARD)} yd`;
   };
 }
+
+/** Writes a length finer than a sixteenth where it is: of feet, thicknesses and what they do to a line. */
+export function useFineLengths(): WriteLength {
+  const unit = useSession((state) => state.evaluation.plan.shownIn);
+  return (inches) => {
+    if (unit === 'cm') return writeLength(inches, { unit, decimals: 2 });
+    return writeLength(inches, Number.isInteger(inches * 32) ? { unit, smallest: 32 } : { unit, decimals: 3 });
+  };
+}

@@ -28,6 +28,15 @@ const ROOM: { readonly [shank in Shank]: Room } = {
   high: { ...THICK, usual: 'about 1/4 in (6 mm)' },
 };
 
+export type ThicknessFit = 'fits' | 'too-thin' | 'too-thick';
+
+/** Whether a template's thickness in inches goes with a shank, and what is usual with it, in words. */
+export function thicknessFit(thicknessOf: number, shank: Shank): { readonly fit: ThicknessFit; readonly usual: string } {
+  const { least, most, usual } = ROOM[shank];
+  const fit = thicknessOf < least - SAME_POINT ? 'too-thin' : thicknessOf > most + SAME_POINT ? 'too-thick' : 'fits';
+  return { fit, usual };
+}
+
 /** One finding for each template and foot used together on a chosen sheet that do not go together by thickness. */
 export function thickness({ plan }: CheckInput): readonly Finding[] {
   const seen = new Set<string>();
@@ -43,8 +52,9 @@ export function thickness({ plan }: CheckInput): readonly Finding[] {
       const tell = (code: FindingCode, what: string, limit: number) => [
         finding(code, `${template.name} is ${writtenThickness(template.thickness)} thick, and ${what} With a ${foot.shank} shank ${room.usual} is usual. Your machine's manual decides.`, where, { measured: template.thickness, limit }),
       ];
-      if (template.thickness < room.least - SAME_POINT) return tell('template-too-thin', `${foot.name} can ride up on it.`, room.least);
-      if (template.thickness > room.most + SAME_POINT) return tell('template-too-thick', `${foot.name} may not clear it.`, room.most);
+      const { fit } = thicknessFit(template.thickness, foot.shank);
+      if (fit === 'too-thin') return tell('template-too-thin', `${foot.name} can ride up on it.`, room.least);
+      if (fit === 'too-thick') return tell('template-too-thick', `${foot.name} may not clear it.`, room.most);
       return [];
     }),
   );
