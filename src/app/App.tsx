@@ -14,6 +14,7 @@ import { usePlans } from './plans/use-plans.ts';
 import { TopRoom } from './rooms/TopRoom.tsx';
 import { useSession, useTheSession } from './use-session.ts';
 
+const AuditionRoom = lazy(() => import('./rooms/AuditionRoom.tsx').then(({ AuditionRoom: Room }) => ({ default: Room })));
 const CheckRoom = lazy(() => import('./rooms/CheckRoom.tsx').then(({ CheckRoom: Room }) => ({ default: Room })));
 const PaperRoom = lazy(() => import('./rooms/PaperRoom.tsx').then(({ PaperRoom: Room }) => ({ default: Room })));
 const PlanPanels = lazy(() => import('./plans/PlanPanels.tsx').then(({ PlanPanels: Panels }) => ({ default: Panels })));
@@ -48,7 +49,7 @@ export function App() {
       />
       <KeptStrip onSave={() => save('another')} onPlans={() => actions.show({ kind: 'plans' })} onVersions={actions.showVersions} />
       <Suspense fallback={<main className="room" aria-busy="true" />}>
-        {room === 'check' ? <CheckRoom /> : room === 'paper' ? <PaperRoom /> : <TopRoom />}
+        {room === 'audition' ? <AuditionRoom /> : room === 'check' ? <CheckRoom /> : room === 'paper' ? <PaperRoom /> : <TopRoom />}
       </Suspense>
       <Suspense>
         {panel.kind !== 'none' && <PlanPanels panel={panel} actions={actions} onOpenFile={openFile} />}

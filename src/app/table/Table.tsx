@@ -4,6 +4,7 @@
 import { type CSSProperties, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
 import type { Layer } from '../../drawing/display-list.ts';
 import { looking } from '../../session/gesture/looking.ts';
+import type { GestureNode } from '../../session/gesture/node.ts';
 import { sizeTable } from '../../session/look.ts';
 import { layersOf } from '../../session/shown.ts';
 import type { Session } from '../../session/store.ts';
@@ -11,8 +12,9 @@ import type { View } from '../../session/view.ts';
 import { useSession, useTheSession } from '../use-session.ts';
 import { clothFor } from './cloth.ts';
 import { drawnForScreen } from './drawn.ts';
-import { listenToHands } from './hands.ts';
+import { LOOKING_KEYS, listenToHands } from './hands.ts';
 import { Picked } from './Picked.tsx';
+import { linesInHand } from './in-hand.ts';
 import { Rulers } from './Rulers.tsx';
 import { type ScreenPainter, screenPainter } from './svg-painter.ts';
 import './table.css';
@@ -32,11 +34,20 @@ export interface TableProps {
   readonly layers?: ReadonlySet<Layer>;
   /** Drawn over the quilt in its own inches, below everything that is fixed to the screen. */
   readonly over?: ReactNode;
+  /** Lies on the quilt in CSS pixels of the view it is drawn for, and moves with it. */
+  readonly onQuilt?: (drawnFor: View) => ReactNode;
   /** Fixed to the screen: signs and tags. */
   readonly children?: ReactNode;
+  /** What hands do here when nothing is held; looking when left out. One for as long as the table stands. */
+  readonly rest?: (session: Session) => GestureNode;
+  readonly keys?: ReadonlySet<string>;
+  /** What the keys do, for those who hear it. */
+  readonly help?: string;
 }
 
-export function Table({ label, layers, over, children }: TableProps) {
+const HELP = 'Arrow keys push the quilt, plus and minus go nearer and farther, 0 shows all of it. The list beside the table names everything on it.';
+
+export function Table({ label, layers, over, onQuilt, children, rest = looking, keys = LOOKING_KEYS, help = HELP }: TableProps) {
   const session = useTheSession();
   const table = useRef<HTMLDivElement>(null);
   const [drawnFor, setDrawnFor] = useState<View>(() => session.getState().view);
@@ -51,20 +62,18 @@ export function Table({ label, layers, over, children }: TableProps) {
     measure();
     const observer = new ResizeObserver(measure);
     observer.observe(element);
-    const stop = listenToHands(element, looking(session));
+    const stop = listenToHands(element, rest(session), keys);
     return () => {
       observer.disconnect();
       stop();
     };
-  }, [session]);
+  }, [session, rest, keys]);
 
   return (
     <div className="table-place">
       <Rulers />
       <div ref={table} className="table" role="application" aria-label={label} aria-describedby="table-keys" tabIndex={0}>
-        <p id="table-keys" className="only-heard">
-          Arrow keys push the quilt, plus and minus go nearer and farther, 0 shows all of it. The list beside the table names everything on it.
-        </p>
+        <p id="table-keys" className="only-heard">{help}</p>
         <div ref={carrier} className="carrier">
           <ShadowOfTop view={drawnFor} />
           <Settled view={drawnFor} layers={layers} />
@@ -74,6 +83,7 @@ export function Table({ label, layers, over, children }: TableProps) {
               <Picked />
             </g>
           </svg>
+          {onQuilt?.(drawnFor)}
         </div>
         {children}
       </div>
@@ -85,7 +95,9 @@ export function Table({ label, layers, over, children }: TableProps) {
 function Settled({ view, layers }: { readonly view: View; readonly layers: ReadonlySet<Layer> | undefined }) {
   const svg = useRef<SVGSVGElement>(null);
   const painter = useRef<ScreenPainter>(undefined);
-  const evaluation = useSession((state) => state.evaluation);
+  // While the hand moves something, the rest of the picture stays as it was; what moves is drawn by those who move it.
+  const evaluation = useSession((state) => state.gesture?.settled ?? state.evaluation);
+  const inHand = useSession(linesInHand);
   const shown = useSession((state) => state.shown);
   const table = useSession((state) => state.table);
   const list = drawnForScreen(evaluation);
@@ -95,6 +107,7 @@ function Settled({ view, layers }: { readonly view: View; readonly layers: Reado
     painter.current ??= screenPainter(svg.current!);
     painter.current.paint(list, clothFor(evaluation));
   }, [list, evaluation]);
+  useLayoutEffect(() => painter.current!.lift(inHand === '' ? [] : inHand.split('\n')), [inHand, list]);
   useLayoutEffect(() => painter.current!.show(layers ?? layersOf(shown)), [layers, shown]);
   useLayoutEffect(() => painter.current!.look(view, table, rim), [view, table, rim]);
 

@@ -14,6 +14,8 @@ const ANCHORS = { start: 'start', middle: 'middle', end: 'end' } as const;
 export interface ScreenPainter {
   /** Brings the elements in line with a list. `dressOf` gives further class names for a thing, such as its cloth. */
   readonly paint: (list: DisplayList<'quilt'>, dressOf: (item: DisplayItem<'quilt'>) => string) => void;
+  /** Leaves out the lines of these placements (`sheet/placement`), which are drawn elsewhere while the hand moves them. */
+  readonly lift: (placements: readonly string[]) => void;
   /** Shows these layers only. */
   readonly show: (layers: ReadonlySet<Layer>) => void;
   /** Draws for a view of a table, with a rim of so many CSS pixels beyond it on each side. */
@@ -31,6 +33,7 @@ export function screenPainter(svg: SVGSVGElement): ScreenPainter {
     groups.set(layer, group);
   }
   let elements = new Map<DisplayItem<'quilt'>, SVGElement>();
+  let lifted: SVGElement[] = [];
 
   return {
     paint: (list, dressOf) => {
@@ -46,6 +49,17 @@ export function screenPainter(svg: SVGSVGElement): ScreenPainter {
       for (const [layer, group] of groups) bring(group, inLayers.get(layer) ?? []);
       elements = next;
     },
+    lift: (placements) => {
+      for (const element of lifted) element.classList.remove('away');
+      lifted = [];
+      if (placements.length === 0) return;
+      const wanted = new Set(placements);
+      for (const [item, element] of elements) {
+        if (item.layer !== 'needle' || !wanted.has(placementOf(item.source))) continue;
+        element.classList.add('away');
+        lifted.push(element);
+      }
+    },
     show: (layers) => {
       for (const [layer, group] of groups) group.classList.toggle('away', !layers.has(layer));
     },
@@ -55,6 +69,12 @@ export function screenPainter(svg: SVGSVGElement): ScreenPainter {
       root.setAttribute('transform', `translate(${rim - view.x * view.scale} ${rim - view.y * view.scale}) scale(${view.scale})`);
     },
   };
+}
+
+/** `sheet/placement` of a stitched line's id, which is `area/sheet/placement/pass/image`. */
+function placementOf(line: string): string {
+  const [, sheet, placement] = line.split('/');
+  return `${sheet}/${placement}`;
 }
 
 /** Makes the group's children exactly these, in this order, moving as few as it can. */

@@ -1,5 +1,6 @@
 // What lies on the table in Audition: one tracing sheet, and one of the areas it is for, in whose own axes the hand works.
 
+import type { Evaluation } from '../../engine/evaluation.ts';
 import { type Pose, after, stay } from '../../geometry/pose.ts';
 import type { Sheet, SheetFor } from '../../model/plan.ts';
 import type { LaidPlacement } from '../../stitch/laid-placement.ts';
@@ -20,6 +21,17 @@ export interface OnTable {
 
 /** The sheet on the table and the area of it that is worked on; undefined when the top has no area at all. */
 export function onTable(state: SessionState): OnTable | undefined {
+  const known = onTableBefore.get(state.evaluation);
+  if (known?.working === state.working) return known.on;
+  const on = lookOnTable(state);
+  onTableBefore.set(state.evaluation, { working: state.working, on });
+  return on;
+}
+
+/** Asked for at every move of a pointer, and the same as long as the evaluation and what was chosen are. */
+const onTableBefore = new WeakMap<Evaluation, { readonly working: Working; readonly on: OnTable | undefined }>();
+
+function lookOnTable(state: SessionState): OnTable | undefined {
   const plan = planOf(state);
   const { areas } = state.evaluation.top;
   const { working } = state;

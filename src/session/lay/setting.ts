@@ -1,5 +1,6 @@
 // What a placement is moved among: its template and needle line, the lines it may be put on, the lines sewn before it.
 
+import type { Evaluation } from '../../engine/evaluation.ts';
 import { carryVec, inverse } from '../../geometry/pose.ts';
 import type { Vec } from '../../geometry/point.ts';
 import type { Pose } from '../../geometry/pose.ts';
@@ -10,6 +11,8 @@ import type { PlaceSetting } from '../../place/place.ts';
 import { linesOf } from '../../stitch/lay.ts';
 import { repeatIn } from '../../stitch/repeat.ts';
 import { countAlong, unitLines } from '../../stitch/unit-lines.ts';
+import type { StitchedHere } from '../../place/target.ts';
+import type { LaidPlacement } from '../../stitch/laid-placement.ts';
 import { type SessionState, planOf } from '../store.ts';
 import { type OnTable, axesOf, onTable } from './on-table.ts';
 
@@ -28,8 +31,16 @@ export interface Laying {
 /** What one placement of the sheet on the table is moved among; undefined when there is no such placement or its template has no good shape. */
 export function layingOf(state: SessionState, id: string): Laying | undefined {
   const on = onTable(state);
-  return on && layingOn(state, on, id);
+  if (!on) return undefined;
+  const known = layingsOf.get(state.evaluation) ?? new Map<string, Laying | undefined>();
+  layingsOf.set(state.evaluation, known);
+  const key = `${on.area.id} ${on.sheet?.id} ${id}`;
+  if (!known.has(key)) known.set(key, layingOn(state, on, id));
+  return known.get(key);
 }
+
+/** Asked for at every move of a pointer, and the same as long as the evaluation is. */
+const layingsOf = new WeakMap<Evaluation, Map<string, Laying | undefined>>();
 
 function layingOn(state: SessionState, { sheet, area }: OnTable, id: string): Laying | undefined {
   const { kit } = planOf(state);
@@ -54,9 +65,23 @@ function layingOn(state: SessionState, { sheet, area }: OnTable, id: string): La
       shape: shape.value,
       needle: needleLines(shape.value, foot.diameter),
       lines: unitLines(area, countAlong(steps, area.side)),
-      stitched: linesOf(earlier),
+      stitched: stitchedBy(earlier),
     },
     axes: axesOf(repeatIn(area, steps), area),
     needleOffset: carryVec(inverse(area.frame), { x, y }),
   };
 }
+
+/** The lines of placements laid before, kept as long as the last of them lies as it does. */
+function stitchedBy(earlier: readonly LaidPlacement[]): StitchedHere {
+  const last = earlier.at(-1);
+  if (!last) return NOTHING_SEWN;
+  const known = stitchedUpTo.get(last);
+  if (known && known.earlier.length === earlier.length && known.earlier.every((laid, i) => laid === earlier[i])) return known.lines;
+  const lines = linesOf(earlier);
+  stitchedUpTo.set(last, { earlier, lines });
+  return lines;
+}
+
+const NOTHING_SEWN: StitchedHere = new Map();
+const stitchedUpTo = new WeakMap<LaidPlacement, { readonly earlier: readonly LaidPlacement[]; readonly lines: StitchedHere }>();
