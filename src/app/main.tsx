@@ -13,7 +13,7 @@ import { EXAMPLES } from './plans/examples.ts';
 import { createKeeper } from './plans/keeper.ts';
 import { lastPlan } from './plans/last-plan.ts';
 import { layExample, layKept } from './plans/lay-plan.ts';
-import { lastLaid } from './plans/plan-list.ts';
+import { plansByUse } from './plans/plan-list.ts';
 import { KeeperContext } from './plans/use-kept.ts';
 import { SessionContext } from './use-session.ts';
 
@@ -45,12 +45,17 @@ async function layFirstPlan(): Promise<void> {
   if (example) await layExample(table, example);
 }
 
-/** True when the plan, or the one laid last when it is not there any more, lies on the table. */
+/** True when the plan, or the one laid last that can be read, lies on the table. */
 async function layOwn(id: string | undefined): Promise<boolean> {
   try {
-    if (id !== undefined && (await layKept(table, id)) === undefined) return true;
-    const latest = await lastLaid();
-    return latest !== undefined && (await layKept(table, latest)) === undefined;
+    const heads = await plansByUse();
+    const wanted = [...heads.filter((head) => head.id === id), ...heads];
+    for (const head of wanted) {
+      if ((await layKept(table, head.id)) !== undefined) continue;
+      if (head !== wanted[0]) keeper.tellNews('The plan that lay here last could not be read. It is still in the list of plans, with its versions.');
+      return true;
+    }
+    return false;
   } catch {
     return false;
   }

@@ -1,16 +1,13 @@
 // What axe-core finds in every room, light and dark, wide and narrow; sizes of what can be touched; the darkest thing.
 
-import { createRequire } from 'node:module';
-import { readFileSync } from 'node:fs';
-import type { AxeResults } from 'axe-core';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser, serveApp } from '../support/browser.ts';
 import { openApp, walkTo } from './app.ts';
+import { objections } from './axe.ts';
 import { giveFile, givePlan } from './files.ts';
 import { fixturePlan } from './fixture-plan.ts';
 
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const ROOMS = ['Top', 'Check', 'Paper'] as const;
 
 let browser: Browser;
@@ -24,14 +21,6 @@ afterAll(async () => {
   await browser?.close();
   await server?.close();
 });
-
-/** What axe-core objects to, each with the first element concerned. */
-async function objections(page: Page): Promise<readonly string[]> {
-  await page.evaluate(AXE);
-  const results = (await page.evaluate(() => (window as unknown as { axe: { run: () => Promise<unknown> } }).axe.run())) as AxeResults;
-  expect(results.passes.length).toBeGreaterThan(10);
-  return results.violations.map(({ id, help, nodes }) => `${id}: ${help}: ${nodes[0]?.html}`);
-}
 
 describe.each(['light', 'dark'] as const)('in the %s', (colorScheme) => {
   it.each([[1440, 900], [400, 860]] as const)('axe-core finds nothing at %i x %i', async (width, height) => {

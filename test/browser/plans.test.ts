@@ -1,13 +1,14 @@
 // Plans as somebody keeps them: made, named, copied, deleted and brought back; versions; two windows; files.
 
 import { readFileSync } from 'node:fs';
-import type { Browser, BrowserContext, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { layTop } from '../../src/top/lay-top.ts';
 import { readPlan, writePlan } from '../../src/model/codec.ts';
 import type { Plan } from '../../src/model/plan.ts';
 import { launchBrowser, serveApp } from '../support/browser.ts';
 import { type Watched, firstPicture, openApp } from './app.ts';
+import { objections } from './axe.ts';
 import { fixturePlan } from './fixture-plan.ts';
 import { givePlan } from './files.ts';
 import { keptPlans, lies, namePlan, planMenu, saved, showLengthsIn } from './plans.ts';
@@ -32,8 +33,8 @@ function textOf(plan: Plan): string {
 }
 
 /** One journey in a browser that has kept nothing yet. */
-async function journey(walk: (app: Watched) => Promise<void>): Promise<void> {
-  const app = await openApp(browser, server.address);
+async function journey(walk: (app: Watched) => Promise<void>, options: BrowserContextOptions = {}): Promise<void> {
+  const app = await openApp(browser, server.address, options);
   try {
     await walk(app);
     expect(app.complaints()).toEqual([]);
@@ -146,7 +147,7 @@ describe('the list of plans', () => {
       await planMenu(page, 'Your plans…');
       await page.getByRole('button', { name: 'Bring back Low water' }).click();
       await page.getByRole('button', { name: 'Lay Low water on the table' }).waitFor();
-      await page.getByRole('button', { name: 'Delete New plan for good' }).click();
+      await page.getByRole('button', { name: 'Delete for good: New plan' }).click();
       await expect.poll(async () => (await keptPlans(page)).map(({ name }) => name)).toEqual(['Low water']);
     }));
 
@@ -248,7 +249,7 @@ describe('two windows on one plan', () => {
       await page.getByRole('button', { name: 'Undo: Name the plan' }).click();
       await lies(second, fixturePlan().name);
       await second.close();
-      await page.locator('.plan-state:text-is("Saved a moment ago")').waitFor();
+      await page.locator('.plan-state:text-is("Saved a moment ago, not yet in its file")').waitFor();
     }));
 
   it('that could not hear each other put together what they did to different things', () =>
@@ -477,3 +478,44 @@ describe('settings', () => {
     }));
 });
 
+
+describe.each([
+  ['light', 1440, 900],
+  ['dark', 400, 800],
+] as const)('the panels in the %s, %i wide', (colorScheme, width, height) => {
+  it('are free of what axe-core objects to, fit the window, and can be pressed with a finger', () =>
+    journey(
+      async ({ page }) => {
+        await givePlan(page, fixturePlan());
+        await planMenu(page, 'New plan');
+        await saved(page);
+        const looksWell = async () => {
+          // A panel that is just coming up is not yet told from the page behind it.
+          await expect.poll(() => objections(page), { timeout: 10_000 }).toEqual([]);
+          const sheet = (await page.getByRole('dialog').last().boundingBox())!;
+          expect(sheet.y + sheet.height).toBeLessThanOrEqual(height);
+          expect(sheet.x + sheet.width).toBeLessThanOrEqual(width);
+          for (const button of await page.getByRole('dialog').last().getByRole('button').all()) {
+            const box = await button.boundingBox();
+            if (box && (await button.isVisible())) expect(Math.round(box.height), await button.innerText()).toBeGreaterThanOrEqual(44);
+          }
+        };
+        await planMenu(page, 'Your plans…');
+        await page.getByRole('button', { name: 'More for Low water' }).click();
+        await page.getByRole('menuitem', { name: 'Delete' }).click();
+        await page.locator('button:text-is("Bring it back"):focus').waitFor();
+        await looksWell();
+        await page.getByRole('button', { name: 'Back to the table' }).click();
+        await planMenu(page, 'Versions…');
+        await page.getByRole('textbox', { name: 'Keep this as' }).fill('One');
+        await page.keyboard.press('Enter');
+        await page.locator('.version-row').waitFor();
+        await looksWell();
+        await page.getByRole('button', { name: 'Back to the table' }).click();
+        await planMenu(page, 'Name this plan…');
+        await page.getByRole('textbox', { name: 'Name' }).waitFor();
+        await looksWell();
+      },
+      { colorScheme, viewport: { width, height }, hasTouch: width === 400 },
+    ));
+});

@@ -90,7 +90,7 @@ export function PlansPanel({ onLay, onNew, onOpenFile, onVersions, onClose }: Pl
                       <span className="deleted-name">{head.name}</span>
                       <span className="aside">{`deleted ${writeWhen(head.deleted!, now)}, ${writeSize(head.size)}`}</span>
                       <Button className="button" aria-label={`Bring back ${head.name}`} onPress={() => attempt(bringBack(head.id).then(() => say({ text: `${head.name} is back.` })))}>Bring back</Button>
-                      <Button className="button" aria-label={`Delete ${head.name} for good`} onPress={() => attempt(forgetPlan(head.id))}>Delete for good</Button>
+                      <Button className="button" aria-label={`Delete for good: ${head.name}`} onPress={() => attempt(forgetPlan(head.id))}>Delete for good</Button>
                     </li>
                   ))}
                 </ul>
@@ -100,7 +100,7 @@ export function PlansPanel({ onLay, onNew, onOpenFile, onVersions, onClose }: Pl
           <div className="plans-foot">
             <p className="aside" role="status">{said?.text ?? storage ?? ''}</p>
             {said?.deleted && (
-              <Button className="button" onPress={() => attempt(bringBack(said.deleted!.id).then(() => say({ text: `${said.deleted!.name} is back.` })))}>Bring it back</Button>
+              <Button className="button" autoFocus onPress={() => attempt(bringBack(said.deleted!.id).then(() => say({ text: `${said.deleted!.name} is back.` })))}>Bring it back</Button>
             )}
             <Button className="button" onPress={onClose}>Back to the table</Button>
           </div>

@@ -69,7 +69,7 @@ export function VersionsPanel({ plan, onGoBack, onMakePlan, onClose }: VersionsP
           </div>
           <div className="plans-foot">
             <p className="aside" role="status">{said?.text ?? 'Of the last hour every one stays, of the last day one an hour, then one a day. Named ones stay.'}</p>
-            {said?.deleted && <Button className="button" onPress={() => attempt(putVersionBack(said.deleted!).then(() => say({ text: 'It is back.' })))}>Bring it back</Button>}
+            {said?.deleted && <Button className="button" autoFocus onPress={() => attempt(putVersionBack(said.deleted!).then(() => say({ text: 'It is back.' })))}>Bring it back</Button>}
             <Button className="button" onPress={onClose}>Back to the table</Button>
           </div>
         </Dialog>
@@ -147,7 +147,7 @@ function VersionRow({ version, now, onGoBack, onMakePlan, onName, onSave, onDele
       <PlanPicture paint={paint} />
       <div className="plan-words">
         <p className="plan-card-name">{name}</p>
-        <p className="aside">{`${when}, ${writeSize(version.size)}`}</p>
+        <p className="aside">{`Kept ${when}, ${writeSize(version.size)}`}</p>
       </div>
       {canBeRead && <Button className="button" aria-label={`Go back to this: ${name}, ${when}`} onPress={onGoBack}>Go back to this</Button>}
       <MenuTrigger>

@@ -20,11 +20,11 @@ export async function listPlans(): Promise<readonly PlanHead[]> {
   return heads.sort((a, b) => b.changed - a.changed);
 }
 
-/** The plan that lay on a table last, or was made last; nothing when there is none. */
-export async function lastLaid(): Promise<string | undefined> {
+/** Plans that are not deleted, the one that was laid on a table (or made) last first. */
+export async function plansByUse(): Promise<readonly PlanHead[]> {
   const heads = (await listPlans()).filter(({ deleted }) => deleted === undefined);
   const when = ({ laid, made }: PlanHead) => laid ?? made;
-  return heads.sort((a, b) => when(b) - when(a))[0]?.id;
+  return heads.sort((a, b) => when(b) - when(a));
 }
 
 /** Remembers that a plan is laid on a table now. */

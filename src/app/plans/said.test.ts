@@ -30,6 +30,7 @@ describe('how it is kept', () => {
     expect(writeKept(own, now)).toBe('Saved a moment ago');
     expect(writeKept({ ...own, settled: false }, now)).toBe('Saving');
     expect(writeKept({ ...own, lying: { kind: 'own', id: 'a', head: undefined } }, now)).toBe('Saving');
+    expect(writeKept({ ...own, lying: { ...own.lying, head: { ...head, deleted: now } } }, now)).toBe('Deleted; a change brings it back');
     expect(writeKept({ ...own, problem: 'full' }, now)).toBe('Not saved');
     expect(writeKept({ ...own, lying: { kind: 'example', name: 'Tide' } }, now)).toBe('An example');
   });

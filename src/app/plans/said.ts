@@ -28,7 +28,8 @@ export function writeKept({ lying, settled, problem, otherWindows }: Omit<Keeper
   if (problem) return 'Not saved';
   if (lying.kind === 'example') return 'An example';
   if (!settled || !lying.head) return 'Saving';
-  const { file, changed, revision } = lying.head;
+  const { file, changed, revision, deleted } = lying.head;
+  if (deleted !== undefined) return 'Deleted; a change brings it back';
   const windows = otherWindows === 0 ? '' : `, open in ${otherWindows + 1} windows`;
   return `Saved ${writeWhen(changed, now)}${file && file.revision !== revision ? ', not yet in its file' : ''}${windows}`;
 }
@@ -57,7 +58,7 @@ const REASONS: { readonly [reason in Version['reason']]: string } = {
 /** Where a plan stands in the list: when it was changed, and how large it is. */
 export function writeAbout({ changed, size, fromExample }: PlanHead, now: number): string {
   const from = fromExample === undefined ? '' : `, from the example ${fromExample}`;
-  return `Changed ${writeWhen(changed, now)}, ${writeSize(size)}${from}`;
+  return `Changed ${writeWhen(changed, now)}, ${writeSize(size).replace(' ', '\u00a0')}${from}`;
 }
 
 const MONTHS = ['January', 'February', 'March', 'April', 'May', 'June', 'July', 'August', 'September', 'October', 'November', 'December'];
