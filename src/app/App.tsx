@@ -15,6 +15,7 @@ import { TopRoom } from './rooms/TopRoom.tsx';
 import { useSession, useTheSession } from './use-session.ts';
 
 const AuditionRoom = lazy(() => import('./rooms/AuditionRoom.tsx').then(({ AuditionRoom: Room }) => ({ default: Room })));
+const KitRoom = lazy(() => import('./rooms/KitRoom.tsx').then(({ KitRoom: Room }) => ({ default: Room })));
 const CheckRoom = lazy(() => import('./rooms/CheckRoom.tsx').then(({ CheckRoom: Room }) => ({ default: Room })));
 const PaperRoom = lazy(() => import('./rooms/PaperRoom.tsx').then(({ PaperRoom: Room }) => ({ default: Room })));
 const PlanPanels = lazy(() => import('./plans/PlanPanels.tsx').then(({ PlanPanels: Panels }) => ({ default: Panels })));
@@ -49,7 +50,7 @@ export function App() {
       />
       <KeptStrip onSave={() => save('another')} onPlans={() => actions.show({ kind: 'plans' })} onVersions={actions.showVersions} />
       <Suspense fallback={<main className="room" aria-busy="true" />}>
-        {room === 'audition' ? <AuditionRoom /> : room === 'check' ? <CheckRoom /> : room === 'paper' ? <PaperRoom /> : <TopRoom />}
+        {room === 'kit' ? <KitRoom /> : room === 'audition' ? <AuditionRoom /> : room === 'check' ? <CheckRoom /> : room === 'paper' ? <PaperRoom /> : <TopRoom />}
       </Suspense>
       <Suspense>
         {panel.kind !== 'none' && <PlanPanels panel={panel} actions={actions} onOpenFile={openFile} />}

@@ -14,7 +14,7 @@ export const ROOM_NAMES: { readonly [room in Room]: string } = {
 };
 
 /** Rooms that can be walked into; a room joins the list when it does its job. */
-export const OPEN_ROOMS: readonly Room[] = ['top', 'audition', 'check', 'paper'];
+export const OPEN_ROOMS: readonly Room[] = ['top', 'kit', 'audition', 'check', 'paper'];
 
 /** The room of this name, or undefined when there is none that can be walked into. */
 export function roomNamed(name: string): Room | undefined {
