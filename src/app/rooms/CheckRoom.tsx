@@ -34,7 +34,7 @@ export function CheckRoom() {
   const picked = selection.kind === 'finding' ? numbered.find(({ key }) => key === selection.finding) : undefined;
   const spots = useMemo(() => (picked ? spotsOf(evaluation, picked.finding) : []), [evaluation, picked]);
   const at = selection.kind === 'finding' ? Math.min(selection.spot, Math.max(0, spots.length - 1)) : 0;
-  const next = standing.find(({ number }) => number > (picked?.number ?? 0));
+  const next = picked?.finding.accepted === undefined ? standing.find(({ number }) => number > (picked?.number ?? 0)) : standing[0];
   const room = useRef<HTMLElement>(null);
   const glass = useRef<HTMLDivElement>(null);
   const { said, tell } = useMoved(room);
