@@ -7,7 +7,7 @@ import { meetPaths } from '../../geometry/meet-paths.ts';
 import { nearestOnPath } from '../../geometry/nearest.ts';
 import type { Point } from '../../geometry/point.ts';
 import { type Pose, after, carry, inverse, poseOf } from '../../geometry/pose.ts';
-import { EYE, SAME_POINT } from '../../num/tolerances.ts';
+import { EYE, SAME_POINT, UNDER_FOOT } from '../../num/tolerances.ts';
 import type { Pass, PassEnd } from '../../model/plan.ts';
 import type { NeedleLine } from '../../needle/needle-line.ts';
 import { crossingsAlong } from '../../stitch/pass.ts';
@@ -59,7 +59,7 @@ export function stopsAlong(laying: Laying, pose: Laid, line: NeedleLine): readon
       if (nearestOnPath(etching.path, meeting.at).distance <= ETCHING_REACH) stops.push(bySpot(meeting.alongA, `the etched ${etching.name}`));
     }
   }
-  const apart = stops.filter((stop, i) => !stops.slice(0, i).some((other) => Math.abs(other.along - stop.along) <= SAME_POINT));
+  const apart = stops.filter((stop, i) => !stops.slice(0, i).some((other) => Math.abs(apartAlong(line, other.along, stop.along)) <= UNDER_FOOT));
   return apart.sort((a, b) => a.along - b.along);
 }
 

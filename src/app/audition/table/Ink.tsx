@@ -1,5 +1,5 @@
-// Ink that is not dry: the lines of what the hand moves, drawn anew at every move; and those of a sheet that is only tried and not
-// sewn, which the quilt's own picture does not show.
+// Ink that is not dry: the lines of what the hand moves, drawn anew at every move; those of a sheet that is only tried and not sewn,
+// which the quilt's own picture does not show; and, over the vellum, all lines of the sheet on the area that is worked on.
 
 import { useLayoutEffect, useRef } from 'react';
 import type { Bounds } from '../../../geometry/bounds.ts';
@@ -32,13 +32,14 @@ export function Ink() {
         return;
       }
       const state = session.getState();
-      elsewhere.current!.setAttribute('d', wetInk(state, (area) => area.id !== onTable(state)?.area.id));
+      elsewhere.current!.setAttribute('d', inkOn(state, wetPlacements(state), (area) => area.id !== onTable(state)?.area.id));
       const took = performance.now() - began;
       mayDrawAt = began + took * (1 + REST_TIMES);
     };
     const draw = () => {
       const state = session.getState();
-      here.current!.setAttribute('d', wetInk(state, (area) => area.id === onTable(state)?.area.id));
+      const area = onTable(state)?.area;
+      here.current!.setAttribute('d', area ? inkOn(state, sheetHere(state, area), (candidate) => candidate === area) : '');
       drawElsewhere();
     };
     draw();
@@ -59,13 +60,20 @@ export function Ink() {
   );
 }
 
-/** The lines that are drawn here and not with the settled picture, on the areas asked for. */
-function wetInk(state: SessionState, wanted: (area: Area) => boolean): string {
+/** The lines of some placements on the areas asked for, as far as they are in sight. */
+function inkOn(state: SessionState, placements: readonly LaidPlacement[], wanted: (area: Area) => boolean): string {
   const areaById = new Map(state.evaluation.top.areas.map((area) => [area.id, area] as const));
   const inSight = stretchInSight(state);
-  return wetPlacements(state)
+  return placements
     .map((laid) => inkData(laid, laid.areas.flatMap((id) => areaById.get(id) ?? []).filter(wanted), inSight))
     .join('');
+}
+
+/** All that the sheet on the table has on its area, and what the hand moves there besides. */
+function sheetHere(state: SessionState, area: Area): readonly LaidPlacement[] {
+  const mine = onTable(state)?.sheet?.id;
+  const moved = wetPlacements(state);
+  return state.evaluation.placements.filter((laid) => laid.areas.includes(area.id) && (laid.sheet === mine || moved.includes(laid)));
 }
 
 /** What the hand moves, of sheets that are sewn and of the one on the table; and all of the latter when it is not sewn. */

@@ -4,7 +4,6 @@
 import { memo, useLayoutEffect, useRef } from 'react';
 import { boundsOf } from '../../../geometry/bounds.ts';
 import { stretchOfPath } from '../../../geometry/change.ts';
-import type { Path } from '../../../geometry/path.ts';
 import { type Pose, after, carryVec } from '../../../geometry/pose.ts';
 import { writePathData } from '../../../geometry/svg/write.ts';
 import type { TemplateShape } from '../../../model/kit/shape.ts';
