@@ -104,7 +104,8 @@ function edgeFaults(truth: Truth, radius: number, where: 'outside' | 'inside', o
       const q = placeAlong(truth, along, i);
       const isBlocked = (dx: number, dy: number) => distanceTo(truth, x + way * TIGHT * dx, y + way * TIGHT * dy) < radius - TIGHT / 4;
       const isTight = isBlocked(q.nx, q.ny) || (isBlocked(q.ny, -q.nx) && isBlocked(-q.ny, q.nx));
-      const isReachable = away >= radius - 1e-11 && !(options.mayBeTight === true && isTight);
+      const isInReach = away >= radius - 1e-11 && (windingAbout(truth, x, y) !== 0) === (where === 'inside');
+      const isReachable = isInReach && !(options.mayBeTight === true && isTight);
       if (isReachable && !onLine(x, y, isTight ? SHORTEST : WITHIN) && !isAlone(x, y)) faults.push(`${x},${y} is clear but on no needle line (edge ${i}, ${along} along)`);
       if (isReachable && isMissed(along, 1e-3) && !isAlone(x, y) && !isSpot(along, i)) faults.push(`edge ${i} at ${along} is called missed but can be touched`);
       // A stretch of no more than rounding's length is not reported.
