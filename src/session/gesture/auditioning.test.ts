@@ -4,13 +4,15 @@ import { carry } from '../../geometry/pose.ts';
 import { newPlan } from '../../model/new-plan.ts';
 import type { Placement, Plan, Registration } from '../../model/plan.ts';
 import { undo } from '../change-plan.ts';
+import { layTemplate } from '../lay/bring-in.ts';
 import { handleOf } from '../lay/shown.ts';
 import { laidHere } from '../lay/on-table.ts';
 import { sizeTable, zoomToArea } from '../look.ts';
 import { type Session, createSession, planOf } from '../store.ts';
 import { onScreen } from '../view.ts';
 import { auditioning } from './auditioning.ts';
-import { type Gestures, type Hand, type Held, runGestures } from './node.ts';
+import { type GestureNode, type Gestures, type Hand, type Held, runGestures } from './node.ts';
+import { pullingUp } from './pulling-up.ts';
 
 const NOTHING: Held = { shift: false, control: false, alt: false };
 
@@ -509,6 +511,52 @@ describe('several templates', () => {
     expect(Object.keys(planOf(session.getState()).sheets['one']!.placements)).toEqual(['b']);
     undo(session);
     expect(Object.keys(planOf(session.getState()).sheets['one']!.placements)).toHaveLength(3);
+  });
+});
+
+describe('a template pulled up from the shelf', () => {
+  const rest: GestureNode = { name: 'idle', on: () => rest };
+  const home = { rest: () => rest, tapped: () => undefined, tappedTwice: () => undefined };
+  const pulled = () => {
+    const press = { kind: 'down', pointer: 9, at: { x: 300, y: 905 }, by: 'mouse', time: 0 } as const;
+    return runGestures(pullingUp(session, home, 'bar', press)!);
+  };
+
+  it('comes under the hand by its middle, and is one step of undo', () => {
+    lay(planWith({}));
+    const shelf = pulled();
+    shelf.send({ kind: 'move', pointer: 9, at: at(1.3, 2.2), by: 'mouse', time: 20, held: { ...NOTHING, alt: true } });
+    shelf.send({ kind: 'up', pointer: 9, at: at(1.3, 2.2), time: 40 });
+    expect(placement('bar').pose).toEqual({ x: expect.closeTo(1.3, 4) as number, y: expect.closeTo(2.2, 4) as number, angle: 0 });
+    expect(session.getState().selection).toEqual({ kind: 'placement', sheet: 'one', placement: 'bar' });
+    expect(steps()).toEqual(['Lay Bar']);
+    undo(session);
+    expect(planOf(session.getState()).sheets['one']!.placements).toEqual({});
+  });
+
+  it('goes back to the shelf when it is let go beside the table', () => {
+    lay(planWith({}));
+    const before = planOf(session.getState());
+    const shelf = pulled();
+    shelf.send({ kind: 'move', pointer: 9, at: at(1, 1), by: 'mouse', time: 20 });
+    shelf.send({ kind: 'move', pointer: 9, at: { x: 300, y: 930 }, by: 'mouse', time: 30 });
+    shelf.send({ kind: 'up', pointer: 9, at: { x: 300, y: 930 }, time: 40 });
+    expect(planOf(session.getState())).toBe(before);
+    expect(steps()).toEqual([]);
+  });
+
+  it('takes a new sheet along where there is none, by hand and by key', () => {
+    lay({ ...planWith({}), sheets: {} });
+    const shelf = pulled();
+    shelf.send({ kind: 'move', pointer: 9, at: at(1, 1), by: 'mouse', time: 20 });
+    shelf.send({ kind: 'move', pointer: 9, at: at(2, 1), by: 'mouse', time: 30 });
+    shelf.send({ kind: 'up', pointer: 9, at: at(2, 1), time: 40 });
+    layTemplate(session, 'leaf');
+    const { sheets } = planOf(session.getState());
+    expect(Object.keys(sheets)).toEqual(['sheet']);
+    expect(sheets['sheet']!.for).toEqual({ kind: 'block' });
+    expect(Object.keys(sheets['sheet']!.placements)).toEqual(['bar', 'leaf']);
+    expect(steps()).toEqual(['Lay Bar', 'Lay Leaf 6']);
   });
 });
 

@@ -40,13 +40,13 @@ export function broughtIn(state: SessionState, template: string, at: Point<'area
   };
 }
 
-/** Writes what is brought in into a draft of the plan. */
+/** Writes what is brought in into a draft of the plan; the draft gets objects of its own, since a hand goes on to change them. */
 export function writeBroughtIn(plan: Draft<Plan>, { sheet, newSheet, id, placement }: BroughtIn): void {
   if (newSheet) {
-    plan.sheets[sheet] = newSheet as Draft<Sheet>;
+    plan.sheets[sheet] = { ...newSheet, placements: {} } as Draft<Sheet>;
     plan.sheetOrder?.push(sheet);
   }
-  plan.sheets[sheet]!.placements[id] = placement as Draft<Placement>;
+  plan.sheets[sheet]!.placements[id] = { ...placement, pose: { ...placement.pose } } as Draft<Placement>;
 }
 
 /** Lays a template on the middle of the area on the table and picks it out. */

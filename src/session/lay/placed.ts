@@ -18,9 +18,7 @@ const WRITTEN = 5;
 
 /** Writes a pose into a draft of a placement. */
 export function writePose(placement: Draft<Placement>, pose: Laid): void {
-  placement.pose.x = rounded(pose.x);
-  placement.pose.y = rounded(pose.y);
-  placement.pose.angle = rounded(toDegrees(pose.angle));
+  placement.pose = { x: rounded(pose.x), y: rounded(pose.y), angle: rounded(toDegrees(pose.angle)) };
   placement.flipped = pose.flipped;
 }
 
