@@ -12,6 +12,7 @@ import { askToKeep } from './plans/storage.ts';
 import { useKeeper } from './plans/use-kept.ts';
 import { usePlans } from './plans/use-plans.ts';
 import { TopRoom } from './rooms/TopRoom.tsx';
+import { isTourSeen, showSlip, useTourAt } from './tour/tour.ts';
 import { useSession, useTheSession } from './use-session.ts';
 
 const AuditionRoom = lazy(() => import('./rooms/AuditionRoom.tsx').then(({ AuditionRoom: Room }) => ({ default: Room })));
@@ -19,6 +20,7 @@ const KitRoom = lazy(() => import('./rooms/KitRoom.tsx').then(({ KitRoom: Room }
 const CheckRoom = lazy(() => import('./rooms/CheckRoom.tsx').then(({ CheckRoom: Room }) => ({ default: Room })));
 const PaperRoom = lazy(() => import('./rooms/PaperRoom.tsx').then(({ PaperRoom: Room }) => ({ default: Room })));
 const PlanPanels = lazy(() => import('./plans/PlanPanels.tsx').then(({ PlanPanels: Panels }) => ({ default: Panels })));
+const Tour = lazy(() => import('./tour/Tour.tsx').then(({ Tour: Slips }) => ({ default: Slips })));
 const NotOpenedDialog = lazy(() => import('./frame/NotOpenedDialog.tsx').then(({ NotOpenedDialog: Sheet }) => ({ default: Sheet })));
 
 export function App() {
@@ -33,6 +35,8 @@ export function App() {
   useKeys(() => save('same'), openFile);
   useWarningBeforeLeaving();
   useGoodKeeping();
+  useTourAtFirst();
+  const tourAt = useTourAt();
   useEffect(() => {
     document.title = `${planName}, Needlefall`;
   }, [planName]);
@@ -54,6 +58,7 @@ export function App() {
       </Suspense>
       <Suspense>
         {panel.kind !== 'none' && <PlanPanels panel={panel} actions={actions} onOpenFile={openFile} />}
+        {tourAt !== undefined && <Tour at={tourAt} />}
         {notOpened && <NotOpenedDialog problem={notOpened} onClose={actions.forgiveProblem} />}
       </Suspense>
       <input
@@ -108,6 +113,14 @@ function useKeys(save: () => void, openPicker: () => void): void {
 
 function isTyping(target: EventTarget | null): boolean {
   return target instanceof HTMLInputElement && target.type === 'text';
+}
+
+/** The first time, the example opens with the tour. */
+function useTourAtFirst(): void {
+  const session = useTheSession();
+  useEffect(() => {
+    if (session.getState().source.kind === 'example' && !isTourSeen()) showSlip(session, 0);
+  }, [session]);
 }
 
 /** Asks before the page is left with changes that are kept nowhere. */

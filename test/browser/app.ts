@@ -10,8 +10,13 @@ export interface Watched {
   readonly close: () => Promise<void>;
 }
 
+export interface OpenOptions extends BrowserContextOptions {
+  /** As somebody who has never been here: with the tour. */
+  readonly tour?: boolean;
+}
+
 /** Opens the app at an address and waits for the first picture. */
-export async function openApp(browser: Browser, address: string, options: BrowserContextOptions = {}): Promise<Watched> {
+export async function openApp(browser: Browser, address: string, { tour = false, ...options }: OpenOptions = {}): Promise<Watched> {
   const complaints: string[] = [];
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true, ...options });
   const origin = new URL(address).origin;
@@ -29,9 +34,18 @@ export async function openApp(browser: Browser, address: string, options: Browse
     Reflect.deleteProperty(window, 'showSaveFilePicker');
     document.addEventListener('securitypolicyviolation', (event) => console.error(`policy ${event.violatedDirective} forbids ${event.blockedURI}`));
   });
+  if (!tour) await skipTour(context);
   await page.goto(address);
   await firstPicture(page);
   return { context, page, complaints: () => complaints, close: () => context.close() };
+}
+
+/** Every page opened from now on is that of somebody who has been here before. */
+export async function skipTour(context: BrowserContext): Promise<void> {
+  await context.addInitScript(() => {
+    // An empty page, before the app's, keeps nothing.
+    if (location.protocol.startsWith('http')) localStorage.setItem('needlefall.tour', 'seen');
+  });
 }
 
 /** Waits until stitched lines are drawn, and the faces and menus that come a moment later are there too. */

@@ -11,6 +11,7 @@ import { readPlan } from '../../src/model/codec.ts';
 import type { Plan } from '../../src/model/plan.ts';
 import { random } from '../../src/num/random.ts';
 import { serveApp } from '../support/browser.ts';
+import { skipTour } from './app.ts';
 import { fixturePlan } from './fixture-plan.ts';
 import { givePlan } from './files.ts';
 import { type KeptRecord, keptPlans, namePlan, planMenu } from './plans.ts';
@@ -57,6 +58,7 @@ async function start(): Promise<Running> {
     const port = await portIn(portFile);
     const browser = await chromium.connectOverCDP(`http://127.0.0.1:${port}`);
     const context = browser.contexts()[0]!;
+    await skipTour(context);
     const page = context.pages()[0] ?? (await context.newPage());
     await page.goto(server.address);
     await page.waitForSelector('.settled .layer.ground path', { state: 'attached' });

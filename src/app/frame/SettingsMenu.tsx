@@ -6,6 +6,7 @@ import { Popover } from 'react-aria-components/Popover';
 import { showIn } from '../../session/choose.ts';
 import { HAND, MOVEMENT, THEME } from '../look/choices.ts';
 import type { Choice } from '../look/kept-choice.ts';
+import { showSlip } from '../tour/tour.ts';
 import { useSession, useTheSession } from '../use-session.ts';
 
 const UNITS = [
@@ -39,6 +40,8 @@ export function SettingsMenu() {
           {section('Hand', HAND, hand)}
           <Separator className="menu-line" />
           {section('Movement', MOVEMENT, movement)}
+          <Separator className="menu-line" />
+          <MenuItem onAction={() => showSlip(session, 0)}>Take the tour</MenuItem>
         </Menu>
       </Popover>
     </MenuTrigger>
