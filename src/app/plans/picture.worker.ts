@@ -13,7 +13,7 @@ const painter = {
     const read = readPlan(text);
     if (!read.ok) return undefined;
     const evaluation = setOut(read.value);
-    return pictureOf(drawTop(evaluation, { layers: ['ground', 'needle'] }), clothFor({ ...evaluation, findings: [] }));
+    return pictureOf(drawTop(evaluation, { layers: ['ground', 'needle'] }), clothFor(evaluation));
   },
 };
 

@@ -6,7 +6,7 @@ import type { Border } from '../../model/plan.ts';
 import type { Area } from '../../top/area.ts';
 
 /** Gives the class of a thing on the ground layer by the area it stands for; nothing for other layers. */
-export function clothFor({ top, plan }: Evaluation): (item: DisplayItem<'quilt'>) => string {
+export function clothFor({ top, plan }: Pick<Evaluation, 'top' | 'plan'>): (item: DisplayItem<'quilt'>) => string {
   const byId = new Map(top.areas.map((area) => [area.id, area] as const));
   return (item) => {
     if (item.layer !== 'ground') return '';

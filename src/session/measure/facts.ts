@@ -44,7 +44,7 @@ export function factsOf(state: SessionState): Facts | undefined {
   const laid = placementInQuestion(state, on);
   const length = lengthsOf(state, on, laid);
   return {
-    seam: laid && toSeam(laid, on.area),
+    seam: toSeam(laid ? [laid] : onSheet(state, on), on.area),
     line: laid && toLine(state, on, laid),
     room: roomAt(state, on, laid),
     length,
@@ -60,8 +60,9 @@ export function placementInQuestion(state: SessionState, on: OnTable): LaidPlace
 
 // ---- seam ----
 
-function toSeam(laid: LaidPlacement, area: Area): Facts['seam'] {
-  const nearest = nearestSeam(needlePaths(laid), area);
+/** Of the placement in question or, without one, of all that the sheet sews here. */
+function toSeam(placements: readonly LaidPlacement[], area: Area): Facts['seam'] {
+  const nearest = nearestSeam(placements.flatMap(needlePaths), area);
   if (!nearest) return undefined;
   const name = area.referenceLines.find(({ id }) => id === nearest.seam.id)?.name ?? 'seam';
   return { distance: nearest.distance, name: nearest.seam.kind === 'raw' ? `raw ${name}` : name };
@@ -143,8 +144,13 @@ function onTop(within: Bounds, width: number, height: number): Bounds {
 
 // ---- length ----
 
+/** The placements of the sheet on the table, as they are laid on the area. */
+function onSheet(state: SessionState, { sheet, area }: OnTable): readonly LaidPlacement[] {
+  return sheet ? state.evaluation.placements.filter((laid) => laid.sheet === sheet.id && laid.areas.includes(area.id)) : [];
+}
+
 function lengthsOf(state: SessionState, on: OnTable, of: LaidPlacement | undefined): Facts['length'] {
-  const here = on.sheet ? state.evaluation.placements.filter((laid) => laid.sheet === on.sheet!.id && laid.areas.includes(on.area.id)) : [];
+  const here = onSheet(state, on);
   const sewn = (laid: LaidPlacement) => laid.images.length * laid.passes.reduce((sum, pass) => sum + (pass.kind === 'found' ? pass.length : 0), 0);
   const count = (laid: LaidPlacement) => laid.images.length * laid.passes.filter(({ kind }) => kind === 'found').length;
   return { sheet: here.reduce((sum, laid) => sum + sewn(laid), 0), placement: of && sewn(of), lines: here.reduce((sum, laid) => sum + count(laid), 0) };

@@ -6,15 +6,8 @@ import { type Point, distance } from '../../geometry/point.ts';
 import { type LengthStyle, writeLength } from '../../num/inches.ts';
 import type { Session, SessionState } from '../store.ts';
 import { type Measured, type Measurable, measuredBetween } from './between.ts';
+import type { TapeEnd } from './tape.ts';
 import { type Thing, thingsOnTable } from './things.ts';
-
-/** An end of the tape: on a thing by its id, or on a bare place of the quilt. */
-export type TapeEnd = { readonly on: string } | { readonly at: Point<'quilt'> };
-
-export interface Measuring {
-  readonly from: TapeEnd | undefined;
-  readonly to: TapeEnd | undefined;
-}
 
 /** Takes the tape measure up. */
 export function takeTape(session: Session): void {

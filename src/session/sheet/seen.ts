@@ -3,15 +3,6 @@
 
 import type { Session } from '../store.ts';
 
-export interface SheetsSeen {
-  /** How strongly a sheet shows through the one on the table, 0 to 1, by its id; not at all when it is not named. */
-  readonly through: { readonly [sheet: string]: number };
-  /** Sheets that lie side by side, in order; none when one lies on the table alone. */
-  readonly beside: readonly string[];
-}
-
-export const ONE_SHEET: SheetsSeen = { through: {}, beside: [] };
-
 /** So many sheets lie side by side at most: more would be too small to compare. */
 export const MOST_BESIDE = 4;
 

@@ -1,0 +1,27 @@
+// A dotted word, or a button, that opens a small form. What is typed is kept when Done is pressed; Escape leaves it so.
+
+import type { ReactNode } from 'react';
+import { Button } from 'react-aria-components/Button';
+import { Dialog, DialogTrigger } from 'react-aria-components/Dialog';
+import { Popover } from 'react-aria-components/Popover';
+import { SpokenWord } from './SpokenWord.tsx';
+
+export interface WordFormProps {
+  readonly label: string;
+  readonly text: string;
+  /** Looks like a button instead of a word in a sentence. */
+  readonly as?: 'word' | 'button';
+  /** The form; `close` puts the paper away. */
+  readonly children: (close: () => void) => ReactNode;
+}
+
+export function WordForm({ label, text, as = 'word', children }: WordFormProps) {
+  return (
+    <DialogTrigger>
+      {as === 'word' ? <SpokenWord label={`${label}: ${text}`} text={text} /> : <Button className="button">{text}</Button>}
+      <Popover className="sheet-up" placement="bottom start" offset={4}>
+        <Dialog className="word-form" aria-label={label}>{({ close }) => children(close)}</Dialog>
+      </Popover>
+    </DialogTrigger>
+  );
+}
