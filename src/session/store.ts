@@ -13,9 +13,9 @@ import { type History, type HistoryStep, NO_HISTORY } from './history.ts';
 import { type PrintChoice, USUAL_PRINT } from './print-choice.ts';
 import type { Room } from './rooms.ts';
 import { NOTHING, type Selection } from './selection.ts';
-import { ONE_SHEET, type SheetsSeen } from './sheet/seen.ts';
+import { ONE_SHEET, type SheetsSeen } from './sheet/sheets-seen.ts';
 import { type ShownId, USUALLY_SHOWN } from './shown.ts';
-import type { Measuring } from './measure/measuring.ts';
+import type { Measuring } from './measure/tape.ts';
 import type { Drawing } from './top/drawing.ts';
 import type { ScreenPoint, ScreenSize, View } from './view.ts';
 
