@@ -34,7 +34,7 @@ describe(`random outlines, seeds ${FIRST} to ${FIRST + COUNT - 1} of each kind`,
       }
     }
     expect(wrong).toEqual([]);
-  });
+  }, 240_000);
 
   it('were enough to mean something: five thousand, unless asked for another number', () => {
     expect(judged).toBeGreaterThan((5000 / 570) * COUNT);

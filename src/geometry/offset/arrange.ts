@@ -2,7 +2,7 @@
 // Between two meetings a stretch is either clear of the edge all along or too near all along, so its middle decides.
 
 import type Flatbush from 'flatbush';
-import { JOINT, SLIVER, WELD } from '../../num/tolerances.ts';
+import { JOINT, SAME_POINT, SLIVER, WELD } from '../../num/tolerances.ts';
 import { boundsMeet, boundsOfSegment, type Bounds } from '../bounds.ts';
 import { meetSegments } from '../meet-segments.ts';
 import { type Frame, distance } from '../point.ts';
@@ -30,19 +30,56 @@ export interface Arrangement {
   readonly nearlyClear: readonly Stretch[];
 }
 
-/** Cuts raw pieces where they meet and keeps the stretches that are clear of the edge, to rounding slack or nearly. */
-export function arrange<F extends Frame>(pieces: readonly RawPiece<F>[], isClear: IsClear<F>, isNearlyClear: IsClear<F>): Arrangement {
+/**
+ * Cuts the raw pieces at a distance `away` from an edge where they meet, and keeps the stretches that are clear of the edge by as much, to
+ * rounding slack or nearly.
+ */
+export function arrange<F extends Frame>(pieces: readonly RawPiece<F>[], away: number, isClear: IsClear<F>): Arrangement {
   const places = makePlaces();
-  const cuts = pieces.map((): Cut[] => []);
   const ends = pieces.map(() => ({ start: places.add(), end: places.add() }));
   pieces.forEach((piece, i) => {
-    const next = (i + 1) % pieces.length;
-    if (distance(piece.segment.to, pieces[next]!.segment.from) <= JOINT) places.join(ends[i]!.end, ends[next]!.start);
+    const next = i + 1 < pieces.length ? i + 1 : 0;
     if (piece.isPoint) places.join(ends[i]!.start, ends[i]!.end);
+    if (distance(piece.segment.to, pieces[next]!.segment.from) <= JOINT) places.join(ends[i]!.end, ends[next]!.start);
   });
+  const cuts = cutsOf(pieces, ends, places);
+  const clear: Stretch[] = [];
+  const nearlyClear: Stretch[] = [];
+  pieces.forEach(({ segment, isPoint }, i) => {
+    if (isPoint) return;
+    const length = segmentLength(segment);
+    const keep = (a: number, b: number, from: number, to: number) => {
+      const middle = pointOnSegment(segment, (a + b) / 2);
+      const isShort = (b - a) * length <= SLIVER;
+      if (isClear(middle, away - SAME_POINT)) clear.push({ piece: i, a, b, from, to });
+      else if (isShort && isClear(middle, away - WELD)) nearlyClear.push({ piece: i, a, b, from, to });
+    };
+    let a = 0;
+    let from = places.find(ends[i]!.start);
+    for (const { part, place } of cuts.get(i) ?? []) {
+      const to = places.find(place);
+      if (to === from) continue;
+      keep(a, part, from, to);
+      a = part;
+      from = to;
+    }
+    const to = places.find(ends[i]!.end);
+    if (to !== from) keep(a, 1, from, to);
+  });
+  return { clear, nearlyClear };
+}
+
+/** Where each piece that meets others is cut, in order along it. Cuts within rounding slack of each other, or of an end, become one place. */
+function cutsOf<F extends Frame>(pieces: readonly RawPiece<F>[], ends: readonly { readonly start: number; readonly end: number }[], places: Places): ReadonlyMap<number, readonly Cut[]> {
+  const cuts = new Map<number, Cut[]>();
+  const cut = (piece: number, part: number, place: number) => {
+    const own = cuts.get(piece);
+    if (own) own.push({ part, place });
+    else cuts.set(piece, [{ part, place }]);
+  };
   const passPoint = (point: number, by: number) => {
     const near = nearestOnSegment(pieces[by]!.segment, pieces[point]!.segment.from);
-    if (near.distance <= WELD) cuts[by]!.push({ part: near.part, place: ends[point]!.start });
+    if (near.distance <= WELD) cut(by, near.part, ends[point]!.start);
   };
   for (const [i, j] of pairsToMeet(pieces)) {
     if (pieces[i]!.isPoint || pieces[j]!.isPoint) {
@@ -55,35 +92,16 @@ export function arrange<F extends Frame>(pieces: readonly RawPiece<F>[], isClear
       const partsOfJ = meeting.kind === 'overlap' ? meeting.partsB : [meeting.partB];
       partsOfI.forEach((part, k) => {
         const place = places.add();
-        cuts[i]!.push({ part, place });
-        cuts[j]!.push({ part: partsOfJ[k]!, place });
+        cut(i, part, place);
+        cut(j, partsOfJ[k]!, place);
       });
     }
   }
-  pieces.forEach((piece, i) => {
-    if (piece.isPoint) return;
-    cuts[i] = [{ part: 0, place: ends[i]!.start }, ...cuts[i]!.sort((one, other) => one.part - other.part), { part: 1, place: ends[i]!.end }];
-    joinNeighbours(cuts[i], segmentLength(piece.segment), places);
-  });
-  const clear: Stretch[] = [];
-  const nearlyClear: Stretch[] = [];
-  pieces.forEach((piece, i) => {
-    const own = cuts[i]!;
-    const length = segmentLength(piece.segment);
-    let start = own[0];
-    for (let k = 1; k < own.length; k++) {
-      const stop = own[k]!;
-      const from = places.find(start!.place);
-      const to = places.find(stop.place);
-      if (from === to) continue;
-      const stretch: Stretch = { piece: i, a: start!.part, b: stop.part, from, to };
-      const middle = pointOnSegment(piece.segment, (stretch.a + stretch.b) / 2);
-      if (isClear(middle)) clear.push(stretch);
-      else if ((stretch.b - stretch.a) * length <= SLIVER && isNearlyClear(middle)) nearlyClear.push(stretch);
-      start = stop;
-    }
-  });
-  return { clear, nearlyClear };
+  for (const [i, own] of cuts) {
+    own.sort((one, other) => one.part - other.part);
+    joinNeighbours([{ part: 0, place: ends[i]!.start }, ...own, { part: 1, place: ends[i]!.end }], segmentLength(pieces[i]!.segment), places);
+  }
+  return cuts;
 }
 
 interface Cut {

@@ -9,20 +9,20 @@ import { type Bearing, type Segment, bearingOf, partAt, sideOf } from '../segmen
 /** Up to so many segments, looking at the extents of each in turn is quicker than an index. */
 const FEW = 64;
 
-/** Whether a point lies at least a distance (in inches) from every segment of an edge. */
-export type IsClear<F extends Frame> = (p: Point<F>) => boolean;
+/** Whether a point lies at least so many inches from every segment of an edge. */
+export type IsClear<F extends Frame> = (p: Point<F>, least: number) => boolean;
 
-/** Makes the question "is nothing of this edge nearer than `least`?" quick to ask. */
-export function clearanceFrom<F extends Frame>(edge: Path<F>, least: number): IsClear<F> {
+/** Makes the question "is nothing of this edge nearer than that?" quick to ask. */
+export function clearanceFrom<F extends Frame>(edge: Path<F>): IsClear<F> {
   const segments = segmentsOf(edge);
   const bearings = segments.map(bearingOf);
   const bounds = segmentBounds(edge);
-  const isTooNear = (i: number, p: Point<F>) => isNearer(segments[i]!, bearings[i]!, p, least);
+  const isTooNear = (i: number, p: Point<F>, least: number) => isNearer(segments[i]!, bearings[i]!, p, least);
   const index = segments.length > FEW ? segmentIndex(edge) : undefined;
-  if (index) return (p) => !index.search(p.x - least, p.y - least, p.x + least, p.y + least).some((i) => isTooNear(i, p));
-  return (p) => {
+  if (index) return (p, least) => !index.search(p.x - least, p.y - least, p.x + least, p.y + least).some((i) => isTooNear(i, p, least));
+  return (p, least) => {
     for (let i = 0; i < segments.length; i++) {
-      if (boundsHold(bounds[i]!, p, least) && isTooNear(i, p)) return false;
+      if (boundsHold(bounds[i]!, p, least) && isTooNear(i, p, least)) return false;
     }
     return true;
   };

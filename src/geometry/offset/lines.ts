@@ -25,11 +25,11 @@ export function closedLine<F extends Frame>(pieces: readonly RawPiece<F>[], spec
     for (const touch of passedBetween(pieces, specks, before, s)) rolled.push({ touch });
     rolled.push(rolledAlong(pieces, s));
   });
-  const forward = measured(rolled, true);
-  if (forward.length < SLIVER) return undefined;
-  const isClockwise = signedArea(forward.path) >= 0;
-  const clockwise = isClockwise ? rolled : reversed(rolled);
-  return measured(startingAtTheEdge(clockwise), true);
+  const path = pathOf(rolled, true);
+  if (pathLength(path) < SLIVER) return undefined;
+  const clockwise = signedArea(path) >= 0 ? rolled : reversed(rolled);
+  const ordered = startingAtTheEdge(clockwise);
+  return measured(ordered, ordered === rolled ? path : pathOf(ordered, true));
 }
 
 /** The open centre line of some twins, run so that it starts where the edge is touched first. */
@@ -47,7 +47,8 @@ export function openLine<F extends Frame>(pieces: readonly RawPiece<F>[], specks
   for (const touch of passedBetween(pieces, specks, last.there, last.back)) rolled.push({ touch });
   const there = touchAlong(pieces, first.there).edgeStart;
   const back = touchAlong(pieces, last.back).edgeStart;
-  const line = measured(there <= back ? rolled : turnedRound(rolled), false);
+  const ordered = there <= back ? rolled : turnedRound(rolled);
+  const line = measured(ordered, pathOf(ordered, false));
   return line.length < SLIVER ? undefined : line;
 }
 
@@ -122,8 +123,7 @@ function startingAtTheEdge<F extends Frame>(rolled: readonly Rolled<F>[]): reado
   return start <= 0 ? rolled : [...rolled.slice(start), ...rolled.slice(0, start)];
 }
 
-function measured<F extends Frame>(rolled: readonly Rolled<F>[], closed: boolean): OffsetLoop<F> {
-  const path = pathOf(rolled, closed);
+function measured<F extends Frame>(rolled: readonly Rolled<F>[], path: Path<F>): OffsetLoop<F> {
   const before = lengthsBefore(path);
   let passed = 0;
   const contacts = rolled.map(({ segment, touch, opposite }): Contact => {
@@ -133,7 +133,7 @@ function measured<F extends Frame>(rolled: readonly Rolled<F>[], closed: boolean
     const contact: Contact = { kind, edge, edgeStart, edgeEnd, start, end: before[passed]! };
     return opposite ? { ...contact, opposite } : contact;
   });
-  return { path, length: pathLength(path), area: closed ? Math.abs(signedArea(path)) : 0, contacts };
+  return { path, length: pathLength(path), area: path.closed ? Math.abs(signedArea(path)) : 0, contacts };
 }
 
 function pathOf<F extends Frame>(rolled: readonly Rolled<F>[], closed: boolean): Path<F> {

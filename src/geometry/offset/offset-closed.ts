@@ -17,7 +17,6 @@
 // et al., "An offset algorithm for polyline curves", Computers in Industry 58 (2007), with every meeting tried and every
 // piece measured against the true edge, so that nothing rests on winding numbers.
 
-import { SAME_POINT, WELD } from '../../num/tolerances.ts';
 import { lengthsBefore, pathLength, signedArea } from '../measure.ts';
 import { type Path, segmentsOf } from '../path.ts';
 import type { Frame } from '../point.ts';
@@ -43,8 +42,7 @@ export function offsetClosed<F extends Frame>(path: Path<F>, radius: number, whe
   const isClockwise = signedArea(path) >= 0;
   const side: Side = isClockwise === (where === 'inside') ? 1 : -1;
   const pieces = rawPieces(segmentsOf(path), lengthsBefore(path), radius, side);
-  const arrangement = arrange(pieces, clearanceFrom(path, radius - SAME_POINT), clearanceFrom(path, radius - WELD));
-  const traced = trace(pieces, arrangement, side);
+  const traced = trace(pieces, arrange(pieces, radius, clearanceFrom(path)), side);
   const lines = [
     ...traced.loops.map((loop) => closedLine(pieces, traced.specks, loop)),
     ...traced.openLines.map((line) => openLine(pieces, traced.specks, line)),

@@ -30,6 +30,8 @@ export interface Traced {
 
 /** Strings stretches together by the places where they end and start; those that lead nowhere are left out. */
 export function trace<F extends Frame>(pieces: readonly RawPiece<F>[], arrangement: Arrangement, side: Side): Traced {
+  const plain = plainLoops(arrangement.clear);
+  if (plain) return { loops: plain, openLines: [], specks: [] };
   const { clear, nearlyClear, specks } = withoutSpecks(pieces, arrangement);
   const { twins, single } = pairTwins(pieces, clear);
   const kept = leadingRound(pieces, single, nearlyClear);
@@ -37,6 +39,32 @@ export function trace<F extends Frame>(pieces: readonly RawPiece<F>[], arrangeme
   const used = new Set(loops.flat());
   const beside = kept.filter((s) => !used.has(s) && lengthOf(pieces, s) <= SLIVER);
   return { loops, openLines: openLinesOf(twins), specks: [...specks, ...beside] };
+}
+
+/**
+ * The loops, where at every place one stretch arrives and one leaves; undefined where it is not so plain. Loops of two stretches may be
+ * twins, and want a closer look.
+ */
+function plainLoops(stretches: readonly Stretch[]): readonly (readonly Stretch[])[] | undefined {
+  const leaving = new Map<number, Stretch>();
+  for (const s of stretches) leaving.set(s.from, s);
+  if (leaving.size < stretches.length) return undefined;
+  const loops: Stretch[][] = [];
+  for (const first of stretches) {
+    if (!leaving.has(first.from)) continue;
+    const loop: Stretch[] = [];
+    let at: Stretch | undefined = first;
+    while (at) {
+      loop.push(at);
+      leaving.delete(at.from);
+      const next = leaving.get(at.to);
+      if (!next && at.to !== first.from) return undefined;
+      at = next;
+    }
+    if (loop.length <= 2) return undefined;
+    loops.push(loop);
+  }
+  return loops;
 }
 
 function pairTwins<F extends Frame>(pieces: readonly RawPiece<F>[], stretches: readonly Stretch[]): { twins: readonly TwinStretch[]; single: readonly Stretch[] } {
