@@ -38,7 +38,7 @@ export function Tour({ at }: { readonly at: number }) {
 
   return (
     <>
-      <Pointing target={target} slip={place} />
+      <Pointing target={target} isPlace={stop.isPlace === true} slip={place} />
       <section
         ref={slip}
         className="tour-slip sheet-up"
@@ -115,13 +115,13 @@ function useEndWithPlan(end: () => void): void {
 }
 
 /** The ring round the target and the line to it. */
-function Pointing({ target, slip }: { readonly target: Box | undefined; readonly slip: Box | undefined }) {
+function Pointing({ target, isPlace, slip }: { readonly target: Box | undefined; readonly isPlace: boolean; readonly slip: Box | undefined }) {
   if (!target || !slip) return null;
   const ring = { x: target.x - RING_OFF, y: target.y - RING_OFF, width: target.width + 2 * RING_OFF, height: target.height + 2 * RING_OFF };
   const [from, to] = [leaving(slip, ring), leaving(ring, slip)];
   return (
     <svg className="tour-pointing" aria-hidden="true">
-      <rect {...ring} rx={RING_OFF} />
+      <rect {...ring} rx={isPlace ? ring.width / 2 : RING_OFF} />
       {from && to && <path d={`M${from.x} ${from.y}L${to.x} ${to.y}`} />}
     </svg>
   );

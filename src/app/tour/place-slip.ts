@@ -15,28 +15,29 @@ export interface Size {
 /** Between the slip and what it points at, and between the slip and the edge of the screen, in CSS pixels. */
 const GAP = 28;
 const MARGIN = 12;
+/** What is so many times wider than high has the slip below or above it rather than beside it. */
+const WIDE = 2;
 
 /**
  * The upper left corner of a slip of this size on a screen of this size, in CSS pixels. Beside, below or above the target,
- * whichever first has room for it; where none has, in the corner that covers least of it. Without a target, low in the middle.
+ * whichever first has room for it (below and above first where the target is wide); where none has, in the corner that covers least of it. Without a target, low in the middle.
  */
 export function placeSlip(target: Box | undefined, slip: Size, screen: Size): { readonly x: number; readonly y: number } {
   const [mostX, mostY] = [Math.max(MARGIN, screen.width - slip.width - MARGIN), Math.max(MARGIN, screen.height - slip.height - MARGIN)];
   const within = (x: number, y: number) => ({ x: Math.min(Math.max(x, MARGIN), mostX), y: Math.min(Math.max(y, MARGIN), mostY) });
   if (!target) return within((screen.width - slip.width) / 2, mostY);
   const [middleX, middleY] = [target.x + target.width / 2 - slip.width / 2, target.y + target.height / 2 - slip.height / 2];
-  const beside = [
-    within(target.x + target.width + GAP, middleY),
-    within(target.x - GAP - slip.width, middleY),
-    within(middleX, target.y + target.height + GAP),
-    within(middleX, target.y - GAP - slip.height),
+  const sideways = [within(target.x + target.width + GAP, middleY), within(target.x - GAP - slip.width, middleY)];
+  const upAndDown = [within(middleX, target.y + target.height + GAP), within(middleX, target.y - GAP - slip.height)];
+  const places = [
+    ...(target.width > WIDE * target.height ? [...upAndDown, ...sideways] : [...sideways, ...upAndDown]),
     within(MARGIN, MARGIN),
     within(mostX, MARGIN),
     within(MARGIN, mostY),
     within(mostX, mostY),
   ];
-  const covers = beside.map((at) => overlap({ ...at, ...slip }, target));
-  return beside[covers.indexOf(Math.min(...covers))]!;
+  const covers = places.map((at) => overlap({ ...at, ...slip }, target));
+  return places[covers.indexOf(Math.min(...covers))]!;
 }
 
 /** The area two boxes share. */

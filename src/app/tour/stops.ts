@@ -4,7 +4,8 @@ import { pointAlong } from '../../geometry/measure.ts';
 import type { Point } from '../../geometry/point.ts';
 import { EYE } from '../../num/tolerances.ts';
 import { numberedFindings } from '../../session/numbered-findings.ts';
-import { fitTop, select, selectNothing, show, stretchOfArea, zoomToArea, zoomToPlace } from '../../session/look.ts';
+import { workOn } from '../../session/lay/on-table.ts';
+import { fitTop, select, selectNothing, show, zoomToPlace } from '../../session/look.ts';
 import { OPEN_ROOMS, type Room } from '../../session/rooms.ts';
 import { type Session, type SessionState, planOf } from '../../session/store.ts';
 import { onScreen } from '../../session/view.ts';
@@ -19,6 +20,8 @@ export interface Stop {
   readonly says: (state: SessionState, length: (inches: number) => string) => readonly string[];
   /** Brings up what it points at. */
   readonly prepare: (session: Session) => void;
+  /** Whether it points at a place rather than at a part of the page. */
+  readonly isPlace?: true;
   /** What it points at, on the screen; undefined until it is there. */
   readonly target: (state: SessionState) => Box | undefined;
 }
@@ -39,6 +42,7 @@ const welcome: Stop = {
 
 const needleLine: Stop = {
   title: 'The needle line is not the edge',
+  isPlace: true,
   says: (state, length) => {
     const line = lineToShow(state);
     const placement = line && planOf(state).sheets[line.sheet]?.placements[line.placement];
@@ -96,20 +100,11 @@ const sheet: Stop = {
     ];
   },
   prepare: (session) => {
-    goToRoom(session, 'top');
+    goToRoom(session, 'audition');
     const line = lineToShow(session.getState());
-    if (!line) return;
-    select(session, { kind: 'area', area: line.area });
-    zoomToArea(session, line.area);
+    if (line) workOn(session, { sheet: line.sheet, area: line.area });
   },
-  target: (state) => {
-    const line = lineToShow(state);
-    const stretch = line && stretchOfArea(state, line.area);
-    if (!stretch || state.room !== 'top') return undefined;
-    const table = boxOf('.table');
-    const { x, y } = onScreen(state.view, stretch);
-    return table && { x: table.x + x, y: table.y + y, width: stretch.width * state.view.scale, height: stretch.height * state.view.scale };
-  },
+  target: ({ room }) => (room === 'audition' ? (boxOf('.sheet-card.on-table') ?? boxOf('.tab.on-table') ?? boxOf('.sheet-stack')) : undefined),
 };
 
 const checked: Stop = {
@@ -125,7 +120,7 @@ const checked: Stop = {
     if (first && first.finding.accepted === undefined) select(session, { kind: 'finding', finding: first.key, spot: 0 });
     fitTop(session);
   },
-  target: () => boxOf('.findings > .finding .finding-press, .room-check .slip h1') ?? boxOf('.slip h1'),
+  target: ({ room }) => (room === 'check' ? (boxOf('.findings .finding-press') ?? boxOf('.slip h1')) : undefined),
 };
 
 const printed: Stop = {
@@ -139,17 +134,25 @@ const printed: Stop = {
 };
 
 /** The slips in their order; only of rooms that can be walked into. */
-export const STOPS: readonly Stop[] = [welcome, needleLine, rooms, sheet, ...(OPEN_ROOMS.includes('check') ? [checked] : []), ...(OPEN_ROOMS.includes('paper') ? [printed] : [])];
+export const STOPS: readonly Stop[] = [
+  welcome,
+  needleLine,
+  rooms,
+  ...(OPEN_ROOMS.includes('audition') ? [sheet] : []),
+  ...(OPEN_ROOMS.includes('check') ? [checked] : []),
+  ...(OPEN_ROOMS.includes('paper') ? [printed] : []),
+];
 
-/** A stitched line to show: the longest of those in the area in the middle of the quilt, or in the first area that has any. */
-function lineToShow({ evaluation: { lines, top } }: SessionState): StitchedLine | undefined {
-  const middle = { x: top.width / 2, y: top.height / 2 };
-  const away = (id: string) => {
-    const frame = top.areas.find((area) => area.id === id)?.frame;
-    return frame ? Math.hypot(frame.x - middle.x, frame.y - middle.y) : Infinity;
-  };
-  const [area] = [...new Set(lines.map((line) => line.area))].map((id) => ({ id, away: away(id) })).sort((a, b) => a.away - b.away);
-  return lines.filter((line) => line.area === area?.id).sort((a, b) => b.length - a.length)[0];
+/**
+ * The stitched line that is shown beside the template it was traced along: the longest of the first area of the sheet that
+ * sews most; a template is drawn where it was laid.
+ */
+function lineToShow({ evaluation: { lines } }: SessionState): StitchedLine | undefined {
+  const counts = new Map<string, number>();
+  for (const { sheet: id } of lines) counts.set(id, (counts.get(id) ?? 0) + 1);
+  const [most] = [...counts].sort((a, b) => b[1] - a[1]);
+  const first = lines.find((line) => line.sheet === most?.[0]);
+  return lines.filter((line) => line.sheet === first?.sheet && line.area === first.area && line.image === 0).sort((a, b) => b.length - a.length)[0];
 }
 
 function middleOf(line: StitchedLine): Point<'quilt'> {
@@ -162,9 +165,9 @@ function boxAt({ view }: SessionState, at: Point<'quilt'>): Box | undefined {
   return table && { x: table.x + x - RINGED / 2, y: table.y + y - RINGED / 2, width: RINGED, height: RINGED };
 }
 
+/** Of the first such element that is laid out. */
 function boxOf(selector: string): Box | undefined {
-  const box = document.querySelector(selector)?.getBoundingClientRect();
-  return box && box.width > 0 ? box : undefined;
+  return [...document.querySelectorAll(selector)].map((element) => element.getBoundingClientRect()).find(({ width }) => width > 0);
 }
 
 function counted(count: number, what: string): string {

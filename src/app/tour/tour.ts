@@ -8,7 +8,7 @@ import type { Session, SessionState } from '../../session/store.ts';
 interface TourState {
   /** Counted from 0; undefined while there is no tour. */
   readonly at: number | undefined;
-  readonly before: Pick<SessionState, 'room' | 'view' | 'framing' | 'shown' | 'selection' | 'laid'> | undefined;
+  readonly before: Pick<SessionState, 'room' | 'view' | 'framing' | 'shown' | 'selection' | 'working' | 'laid'> | undefined;
 }
 
 const KEPT_AS = 'needlefall.tour';
@@ -30,8 +30,8 @@ export function isTourSeen(): boolean {
 
 /** Puts up the slip of this number; the first time, remembers what is looked at. */
 export function showSlip(session: Session, at: number): void {
-  const { room, view, framing, shown, selection, laid } = session.getState();
-  tour.setState((state) => ({ at, before: state.before ?? { room, view, framing, shown, selection, laid } }));
+  const { room, view, framing, shown, selection, working, laid } = session.getState();
+  tour.setState((state) => ({ at, before: state.before ?? { room, view, framing, shown, selection, working, laid } }));
 }
 
 /** Takes the slip away and lays everything as it was looked at before, unless another plan came onto the table meanwhile. */
@@ -44,9 +44,9 @@ export function endTour(session: Session): void {
     // It is offered again next time.
   }
   if (!before || session.getState().laid !== before.laid) return;
-  const { room, view, framing, shown, selection } = before;
+  const { room, view, framing, shown, selection, working } = before;
   goToRoom(session, room);
-  session.setState({ view, framing, shown, selection });
+  session.setState({ view, framing, shown, selection, working });
 }
 
 /** Walks into a room so that the browser's address says so too. */
