@@ -109,11 +109,11 @@ describe('hands', () => {
     const app = await openApp(browser, server.address);
     const { page } = app;
     const reached: string[] = [];
-    for (let i = 0; i < 40; i++) {
+    for (let i = 0; i < 90; i++) {
       await page.keyboard.press('Tab');
       const { name, seen } = await page.evaluate(() => {
         const element = document.activeElement!;
-        const marked = element instanceof HTMLInputElement ? element.closest('label')! : element;
+        const marked = element instanceof HTMLInputElement ? (element.closest('label') ?? element) : element;
         const { outlineStyle, outlineWidth } = getComputedStyle(marked);
         return { name: element.getAttribute('aria-label') ?? element.textContent ?? '', seen: element === document.body || (outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2) };
       });
