@@ -12,14 +12,14 @@ const SOURCES = ['src', 'examples', 'vite.config.ts', 'vite.cli.config.ts', 'pac
 /** Builds everything. Ends the process when that fails. */
 export function build() {
   rmSync(STAMP, { force: true });
-  if (!run('npx', ['--no', 'vite', 'build', '--logLevel', 'warn'])) stop('The app could not be built. The reason stands above.');
+  if (!run('npx', ['--no', '--', 'vite', 'build', '--logLevel', 'warn'])) stop('The app could not be built. The reason stands above.');
   buildCommand();
   writeFileSync(STAMP, `${new Date().toISOString()}\n`);
 }
 
 /** Builds the command line alone. Ends the process when that fails. */
 export function buildCommand() {
-  if (!run('npx', ['--no', 'vite', 'build', '--logLevel', 'warn', '--config', 'vite.cli.config.ts'])) stop('The command line could not be built. The reason stands above.');
+  if (!run('npx', ['--no', '--', 'vite', 'build', '--logLevel', 'warn', '--config', 'vite.cli.config.ts'])) stop('The command line could not be built. The reason stands above.');
   chmodSync(COMMAND, 0o755);
   // The print reads its typefaces from beside itself.
   cpSync(join(ROOT, 'src/paper/fonts'), join(ROOT, 'dist/cli'), { recursive: true, filter: (path) => !path.endsWith('.ts') });

@@ -50,7 +50,7 @@ function timed(stage) {
 
 /** @param {string} tool @param {string[]} args */
 function npx(tool, ...args) {
-  return run('npx', ['--no', tool, ...args]);
+  return run('npx', ['--no', '--', tool, ...args]);
 }
 
 /**
