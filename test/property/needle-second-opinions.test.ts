@@ -20,7 +20,7 @@ const EXACT: readonly string[] = ['slots', 'cells', 'band'];
 const SEEDS = 60;
 
 describe.each(KINDS)('%s, seeds 1 to 60', (kind) => {
-  const edges = Array.from({ length: SEEDS }, (_, i) => ({ seed: i + 1, edge: randomEdge(i + 1, kind) })).flatMap(({ seed, edge }) => (edge ? [{ seed, ...edge }] : []));
+  const edges = edgesOf(kind);
 
   it.each(['outside', 'inside'] as const)('has the area of a jsts buffer, %s', (where) => {
     expect(edges.length).toBeGreaterThan(20);
@@ -31,8 +31,13 @@ describe.each(KINDS)('%s, seeds 1 to 60', (kind) => {
       expect(off, `seed ${seed}`).toBeLessThan(2 * CHORD_ERROR * (1 + lengthOf(ours)));
     }
   });
+});
 
-  it.skipIf(EXACT.includes(kind)).each(['outside', 'inside'] as const)('has the area of @crhio/offset, %s', (where) => {
+describe.each(KINDS.filter((kind) => !EXACT.includes(kind)))('%s without exact gaps, seeds 1 to 60', (kind) => {
+  const edges = edgesOf(kind);
+
+  it.each(['outside', 'inside'] as const)('has the area of @crhio/offset, %s', (where) => {
+    expect(edges.length).toBeGreaterThan(20);
     for (const { seed, path, radius } of edges) {
       const ours = offsetClosed(path, radius, where);
       const theirs = areaByCrhio(path, where === 'outside' ? -radius : radius);
@@ -40,6 +45,11 @@ describe.each(KINDS)('%s, seeds 1 to 60', (kind) => {
     }
   });
 });
+
+/** The edges of a kind that the seeds give; some seeds give none. */
+function edgesOf(kind: (typeof KINDS)[number]) {
+  return Array.from({ length: SEEDS }, (_, i) => ({ seed: i + 1, edge: randomEdge(i + 1, kind) })).flatMap(({ seed, edge }) => (edge ? [{ seed, ...edge }] : []));
+}
 
 /** Area within the outer loop less the pockets, or within all loops of a window. A pocket runs against its edge. */
 function areaReached(offset: OffsetOutcome<'template'>, where: 'outside' | 'inside'): number {
