@@ -6,10 +6,9 @@ import { sizeOfBounds } from '../../geometry/bounds.ts';
 import type { Point } from '../../geometry/point.ts';
 import type { TemplateShape } from '../../model/kit/shape.ts';
 import type { Template } from '../../model/plan.ts';
-import { PEN_STEP, centreOf, penPlace } from '../../session/kit/etch-place.ts';
+import { PEN_STEP, centreOf, penPlace, reachedOnAcrylic } from '../../session/kit/etch-place.ts';
 import { etch, etchInnerLine } from '../../session/kit/etchings.ts';
 import { PEN_UP, type PenEvent, type PenTool, penAfter } from '../../session/kit/etching-pen.ts';
-import { pickInKit } from '../../session/kit/pick.ts';
 import { useTheSession } from '../use-session.ts';
 import { LengthField } from '../words/LengthField.tsx';
 import { Said } from '../words/Said.tsx';
@@ -65,7 +64,9 @@ export function Bench({ id, template, shape, picked }: BenchProps) {
   };
   const nudge = (dx: number, dy: number) => {
     const from = pen.place?.at ?? centre;
-    send({ kind: 'move', place: pen.place ? penPlace(shape, centre, { x: from.x + dx, y: from.y + dy }, KEY_REACH) : penPlace(shape, centre, centre, KEY_REACH) });
+    const to = pen.place ? { x: from.x + dx, y: from.y + dy } : centre;
+    const reached = reachedOnAcrylic(shape, from, to);
+    send({ kind: 'move', place: reached === to ? penPlace(shape, centre, to, KEY_REACH) : { at: reached, to: 'the edge' } });
   };
   const said = pen.place && `${sayPlace(pen.place.at, centre, fine)}${pen.place.to === undefined ? '' : `: ${pen.place.to}`}`;
 
@@ -76,7 +77,6 @@ export function Bench({ id, template, shape, picked }: BenchProps) {
           <h2>Etch on {template.name}</h2>
           <p className="aside" id={help}>Press and drag to draw; or arrow keys to move the pen and Enter to set it down. Escape takes it up.</p>
         </div>
-        <Button className="button" onPress={() => pickInKit(session, { kind: 'template', template: id })}>Done</Button>
       </div>
       <Choices label="Draw" choices={TOOLS} value={pen.tool} onChoose={(tool) => send({ kind: 'tool', tool })} />
       <div className="bench-place" ref={place}>

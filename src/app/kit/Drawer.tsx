@@ -14,8 +14,8 @@ import { FootPicture } from './FootPicture.tsx';
 import { sayBatting, sayBobbin, sayMachine, sayThread } from './material-words.ts';
 
 /** The widest foot is drawn so wide at the most, in CSS pixels; and no foot larger than so many pixels to the inch. */
-const WIDEST = 72;
-const LARGEST_INCH = 120;
+const WIDEST = 54;
+const LARGEST_INCH = 96;
 
 export function Drawer({ pick }: { readonly pick: KitPick | undefined }) {
   const session = useTheSession();

@@ -1,6 +1,6 @@
 // What is etched on a template, as a list; the one picked out can be named, moved by numbers and deleted.
 
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { endOf, startOf } from '../../geometry/path.ts';
 import { type Point, distance } from '../../geometry/point.ts';
@@ -63,9 +63,13 @@ function EtchingRow({ id, template, shape, etching, isPicked }: RowProps) {
   const plan = useSession((state) => state.evaluation.plan);
   const [asking, setAsking] = useState(false);
   const centre = centreOf(template, shape);
+  const row = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (isPicked) row.current?.scrollIntoView({ block: 'nearest' });
+  }, [isPicked]);
   const uses = isPicked ? usesOfEtching(plan, id, etching.id) : [];
   return (
-    <li className={isPicked ? 'etching-row picked' : 'etching-row'}>
+    <li ref={row} className={isPicked ? 'etching-row picked' : 'etching-row'}>
       <button type="button" className="etching-press" aria-expanded={isPicked} onClick={() => pickInKit(session, { kind: 'etchings', template: id, ...(!isPicked && { etching: etching.id }) })}>
         <span>{etching.name}</span>
         <span className="aside"><Said>{sayWhere(etching, centre, fine)}</Said></span>

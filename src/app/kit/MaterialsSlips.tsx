@@ -237,7 +237,7 @@ export function MachineSlip() {
         />
         {kind === 'frame' && <LengthField label="Depth it reaches before the quilt is rolled on" value={reach} least={1} most={1000} onValue={(value) => set({ reach: value })} onEmpty={() => set({ reach: undefined })} {...keeping} />}
         <NumberField label="Stitches a minute" least={1} most={10_000} whole value={stitchesPerMinute} onValue={(value) => set({ stitchesPerMinute: value })} onEmpty={() => set({ stitchesPerMinute: undefined })} {...keeping} />
-        {stitchLength !== undefined && stitchesPerMinute !== undefined && <Aside>{`Sews ${fine(Math.round(stitchLength * stitchesPerMinute * 2) / 2)} in a minute while it runs.`}</Aside>}
+        {stitchLength !== undefined && stitchesPerMinute !== undefined && <Aside>{`Sews ${fine(Math.round(stitchLength * stitchesPerMinute * 2) / 2)} a minute while it runs.`}</Aside>}
         <TextField
           label="Name"
           value={machine.name ?? ''}

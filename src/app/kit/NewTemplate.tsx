@@ -43,11 +43,11 @@ interface Props {
 export function FamilyBoard({ draft, onDraft, foot }: Props) {
   const session = useTheSession();
   const things: readonly BoardThing[] = [
+    { id: OWN, name: 'Your own outline', about: 'pasted from a drawing', shape: undefined },
     ...FAMILIES.map(({ id, name, draw, useful }): BoardThing => {
       const shape = draw({});
       return { id, name, about: useful[0]?.name ?? '', shape: shape.ok ? shape.value : undefined };
     }),
-    { id: OWN, name: 'Your own outline', about: 'pasted from a drawing', shape: undefined },
   ];
   return (
     <Board

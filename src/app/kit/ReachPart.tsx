@@ -1,6 +1,7 @@
 // What the foot on the machine can reach of a template: the needle line, its curves, and the edge that is missed.
 
 import { pointAlong } from '../../geometry/measure.ts';
+import { moved } from '../../geometry/point.ts';
 import type { TemplateShape } from '../../model/kit/shape.ts';
 import type { Foot } from '../../model/plan.ts';
 import { needleLines } from '../../needle/needle-lines.ts';
@@ -74,15 +75,19 @@ function FootAtEdge({ shape, foot }: { readonly shape: TemplateShape; readonly f
 
 function MissedNumbers({ reach, size }: { readonly reach: Reach; readonly size: number }) {
   if (reach.missed.length > 8) return null;
-  const letter = size / 20;
+  const letter = size / 24;
   return (
     <>
-      {reach.missed.map(({ number, at }) => (
-        <g key={number} className="missed-number">
-          <circle cx={at.x} cy={at.y} r={letter * 0.75} />
-          <text x={at.x} y={at.y + letter * 0.36} fontSize={letter}>{number}</text>
-        </g>
-      ))}
+      {reach.missed.map(({ number, at, into }) => {
+        // Beside the place, on the acrylic, so that the missed edge itself stays in sight.
+        const { x, y } = moved(at, into, letter * 1.2);
+        return (
+          <g key={number} className="missed-number">
+            <circle cx={x} cy={y} r={letter * 0.75} />
+            <text x={x} y={y + letter * 0.36} fontSize={letter}>{number}</text>
+          </g>
+        );
+      })}
     </>
   );
 }

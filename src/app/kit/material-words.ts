@@ -11,7 +11,8 @@ const UNKNOWN = 'not said yet';
 
 export function sayThread({ thread }: Materials): string {
   const tex = thread?.tex;
-  const weight = tex === undefined ? [] : [`${Math.round(weightOfTex(tex))} weight, Tex ${Number(tex.toFixed(1))}`];
+  const isNamedByWeight = thread?.name?.includes('weight') === true;
+  const weight = tex === undefined || isNamedByWeight ? [] : [`${Math.round(weightOfTex(tex))} weight, Tex ${Number(tex.toFixed(1))}`];
   return joined([...weight, ...(thread?.name === undefined ? [] : [thread.name])]);
 }
 

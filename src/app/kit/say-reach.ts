@@ -42,7 +42,7 @@ export function sayOffset([x, y]: Foot['needleOffset'], fine: WriteLength): stri
 
 function sayCurves({ curves }: Reach, fine: WriteLength): readonly string[] {
   if (curves.length === 0) return [];
-  if (curves.length <= MOST_CURVES) return curves.map(({ radius, atNeedle }) => `Radius ${fine(rounded(radius))} on the edge, ${fine(rounded(atNeedle))} at the needle.`);
+  if (curves.length <= MOST_CURVES) return curves.map(({ radius, atNeedle }) => `${atNeedle > radius ? 'Full' : 'Hollow'} curve: radius ${fine(rounded(radius))} on the edge, ${fine(rounded(atNeedle))} at the needle.`);
   const ends = (values: readonly number[]) => `${fine(rounded(Math.min(...values)))} to ${fine(rounded(Math.max(...values)))}`;
   return [`Its curves have radii from ${ends(curves.map(({ radius }) => radius))} on the edge, ${ends(curves.map(({ atNeedle }) => atNeedle))} at the needle.`];
 }

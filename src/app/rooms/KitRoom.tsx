@@ -30,7 +30,7 @@ export function KitRoom() {
   const foot = footOnTheMachine(kit)?.foot;
   const testing = pick?.kind === 'foot' && pick.foot === measured ? kit.feet[measured] : undefined;
   return (
-    <main className="room kit" data-shows={pick?.kind === 'etchings' || pick?.kind === 'new-template' || testing ? 'bench' : 'board'}>
+    <main className="room kit" data-shows={testing ? 'test' : pick?.kind === 'etchings' ? 'bench' : pick?.kind === 'new-template' ? 'shapes' : 'board'}>
       {testing && measured !== undefined ? (
         <FootTest key={measured} id={measured} foot={testing} onDone={() => setMeasured(undefined)} />
       ) : (

@@ -14,6 +14,7 @@ export function Said({ children }: { readonly children: string }) {
   let done = 0;
   for (const found of text.matchAll(FRACTION)) {
     const [all, whole, fraction] = found;
+    if (!isProper(fraction!)) continue;
     parts.push(text.slice(done, found.index));
     parts.push(
       <Fragment key={found.index}>
@@ -25,4 +26,10 @@ export function Said({ children }: { readonly children: string }) {
   }
   parts.push(text.slice(done));
   return <>{parts}</>;
+}
+
+/** Less than one: what is not (an 80/20 batting) is no fraction. */
+function isProper(fraction: string): boolean {
+  const [over, under] = fraction.split('/').map(Number);
+  return over! < under!;
 }

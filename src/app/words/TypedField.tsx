@@ -1,7 +1,7 @@
 // A field a number is typed into. What can be read is handed on at every letter; what cannot is said beside the field, and
 // nothing happens. On leaving, the field says again, tidily, what it holds.
 
-import { type ReactNode, useId, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import type { Outcome } from '../../num/outcome.ts';
 import { Said } from './Said.tsx';
 import './typed-field.css';
@@ -39,6 +39,12 @@ export function TypedField({ label, value, onValue, onEmpty, problem, hint, besi
   const wrong = unread ?? problem;
   const said = wrong ?? hint;
 
+  const place = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // What is wrong is no use below the edge of the paper.
+    if (wrong !== undefined && place.current?.contains(document.activeElement)) place.current.scrollIntoView({ block: 'nearest' });
+  }, [wrong]);
+
   const take = (text: string) => {
     setTyped(text);
     if (text.trim() === '') return onEmpty?.();
@@ -53,7 +59,7 @@ export function TypedField({ label, value, onValue, onEmpty, problem, hint, besi
   };
 
   return (
-    <div className="typed-field">
+    <div className="typed-field" ref={place}>
       <label htmlFor={id}>{label}</label>
       <div className="typed-row">
         <input

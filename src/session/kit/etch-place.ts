@@ -2,8 +2,9 @@
 
 import { boundsOf, middleOfBounds } from '../../geometry/bounds.ts';
 import { whereIs } from '../../geometry/inside.ts';
+import { meetPaths } from '../../geometry/meet-paths.ts';
 import { nearestOnPath } from '../../geometry/nearest.ts';
-import { endOf, startOf } from '../../geometry/path.ts';
+import { endOf, startOf, straight } from '../../geometry/path.ts';
 import { type Point, distance } from '../../geometry/point.ts';
 import type { TemplateShape } from '../../model/kit/shape.ts';
 import type { Template } from '../../model/plan.ts';
@@ -45,6 +46,17 @@ export function onAcrylic(shape: TemplateShape, at: Point<'template'>): Point<'t
   if (whereIs(shape.outline, at) === 'outside') return nearestOnPath(shape.outline, at).point;
   const window = shape.windows.find(({ path }) => whereIs(path, at) === 'inside');
   return window ? nearestOnPath(window.path, at).point : at;
+}
+
+/** The place reached by going straight from one on the acrylic towards another: the edge stops it. */
+export function reachedOnAcrylic(shape: TemplateShape, from: Point<'template'>, to: Point<'template'>): Point<'template'> {
+  if (isOnAcrylic(shape, to)) return to;
+  const way = straight(from, to);
+  const stops = [shape.outline, ...shape.windows.map(({ path }) => path)].flatMap((edge) =>
+    meetPaths(way, edge).map((meeting) => (meeting.kind === 'overlap' ? { at: meeting.from, along: meeting.alongA[0] } : { at: meeting.at, along: meeting.alongA })),
+  );
+  const first = stops.reduce<(typeof stops)[number] | undefined>((best, stop) => (best && best.along <= stop.along ? best : stop), undefined);
+  return first?.at ?? from;
 }
 
 export function isOnAcrylic(shape: TemplateShape, at: Point<'template'>): boolean {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { circle, closedPath } from '../../geometry/path.ts';
 import type { TemplateShape } from '../../model/kit/shape.ts';
 import type { Etching } from '../../model/plan.ts';
-import { isOnAcrylic, penPlace } from './etch-place.ts';
+import { isOnAcrylic, penPlace, reachedOnAcrylic } from './etch-place.ts';
 import { PEN_UP, type Pen, type PenEvent, penAfter } from './etching-pen.ts';
 
 const shape: TemplateShape = {
@@ -31,6 +31,13 @@ describe('where the pen sets down', () => {
     expect(Math.hypot(at.x - 2, at.y)).toBeCloseTo(1, 9);
     expect(isOnAcrylic(shape, at)).toBe(true);
     expect(isOnAcrylic(shape, { x: 2, y: 0.2 })).toBe(false);
+  });
+
+  it('moved by keys, stops at the edge it is moved against', () => {
+    expect(reachedOnAcrylic(shape, { x: -1, y: 1 }, { x: -1, y: 3 })).toEqual({ x: -1, y: 2 });
+    expect(reachedOnAcrylic(shape, { x: 0, y: 0 }, { x: 1.5, y: 0 }).x).toBeCloseTo(1, 9);
+    expect(reachedOnAcrylic(shape, { x: 4, y: 1 }, { x: 4.25, y: 1 })).toEqual({ x: 4, y: 1 });
+    expect(reachedOnAcrylic(shape, { x: 0, y: 0 }, { x: 0.5, y: 0 })).toEqual({ x: 0.5, y: 0 });
   });
 });
 

@@ -40,6 +40,9 @@ describe('what the foot can reach', () => {
     expect(missed[0]!.length).toBeCloseTo(0.5, 9);
     expect(missed[0]!.at.x).toBeCloseTo(0.5, 9);
     expect(missed[0]!.at.y).toBeCloseTo(0, 9);
+    // The foot sits in the notch's lower right; into the acrylic is up and to the left, at 45 degrees.
+    expect(missed[0]!.into.x).toBeCloseTo(-Math.SQRT1_2, 9);
+    expect(missed[0]!.into.y).toBeCloseTo(-Math.SQRT1_2, 9);
   });
 
   it('names the windows the foot does not fit into', () => {

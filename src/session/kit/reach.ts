@@ -3,8 +3,9 @@
 
 import { boundsOf } from '../../geometry/bounds.ts';
 import { pathLength, pointAlong } from '../../geometry/measure.ts';
+import { nearestIndex } from '../../geometry/nearest.ts';
 import { type Path, segmentsOf } from '../../geometry/path.ts';
-import type { Point } from '../../geometry/point.ts';
+import { type Point, type Vec, between, unit } from '../../geometry/point.ts';
 import { segmentLength } from '../../geometry/segment.ts';
 import type { TemplateShape } from '../../model/kit/shape.ts';
 import type { EdgeName } from '../../needle/needle-line.ts';
@@ -40,6 +41,8 @@ export interface MissedPlace {
   readonly length: number;
   /** Its middle. */
   readonly at: Point<'template'>;
+  /** The way from the foot into the acrylic there, one inch long. */
+  readonly into: Vec<'template'>;
   /** Of the edge, in inches along it; end < start where it runs over the edge's start. */
   readonly start: number;
   readonly end: number;
@@ -61,7 +64,9 @@ export function reachOf(shape: TemplateShape, footDiameter: number): Reach {
       .map((stretch, i): MissedPlace => {
         const edge = edgeNamed(shape, stretch.from);
         const { point } = pointAlong(edge, stretch.start + stretch.length / 2);
-        return { number: i + 1, ...stretch, at: point, where: whereOn(shape, point) };
+        const nearest = nearestIndex(found.lines.filter(({ from }) => from === stretch.from).map(({ path }) => path))(point);
+        const into: Vec<'template'> = nearest ? unit(between(nearest.point, point)) : { x: 0, y: 0 };
+        return { number: i + 1, ...stretch, at: point, into, where: whereOn(shape, point) };
       }),
     closed: shape.windows.map(({ id }) => id).filter((id) => found.collapsed.includes(`window:${id}`)),
     edgeLength: pathLength(shape.outline),
