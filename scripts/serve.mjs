@@ -3,6 +3,8 @@
 import { createReadStream, existsSync, readFileSync, realpathSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, sep } from 'node:path';
+import { promisify } from 'node:util';
+import { brotliCompress, constants, gzip } from 'node:zlib';
 
 /** @type {Record<string, string>} */
 const KINDS = {
@@ -79,15 +81,80 @@ function answer(root, headers, request, response) {
   if (request.method !== 'GET' && request.method !== 'HEAD') return refuse(405, 'Files can only be read here.');
   const file = fileFor(root, request.url ?? '/');
   if (file === undefined) return refuse(404, 'There is no such file.');
+  const { size, mtimeMs } = statSync(file);
+  const kind = KINDS[extname(file).toLowerCase()] ?? 'application/octet-stream';
   const hashed = /[-.][A-Za-z0-9_-]{8}\.[a-z0-9]+$/.test(file) && file.includes(`${sep}assets${sep}`);
-  response.writeHead(200, {
+  const packing = PACKED.test(kind) && size >= LEAST_PACKED ? packingFor(request.headers['accept-encoding'] ?? '') : undefined;
+  const state = `"${size.toString(36)}-${Math.round(mtimeMs).toString(36)}${packing ? `-${packing}` : ''}"`;
+  const known = {
     ...headers,
-    'Content-Type': KINDS[extname(file).toLowerCase()] ?? 'application/octet-stream',
-    'Content-Length': statSync(file).size,
+    'Content-Type': kind,
     'Cache-Control': hashed ? 'public, max-age=31536000, immutable' : 'no-cache',
-  });
-  if (request.method === 'HEAD') return response.end();
-  createReadStream(file).on('error', () => response.destroy()).pipe(response);
+    ETag: state,
+    ...(PACKED.test(kind) && { Vary: 'Accept-Encoding' }),
+  };
+  if ((request.headers['if-none-match'] ?? '').split(/,\s*/).includes(state)) {
+    response.writeHead(304, known);
+    return response.end();
+  }
+  if (packing === undefined) {
+    response.writeHead(200, { ...known, 'Content-Length': size });
+    if (request.method === 'HEAD') return response.end();
+    return createReadStream(file).on('error', () => response.destroy()).pipe(response);
+  }
+  packed(file, state, packing).then(
+    (body) => {
+      response.writeHead(200, { ...known, 'Content-Encoding': packing, 'Content-Length': body.length });
+      response.end(request.method === 'HEAD' ? undefined : body);
+    },
+    () => response.destroy(),
+  );
+}
+
+/** What is sent packed: text, from a size on that makes it worth while. Fonts and pictures are packed already. */
+const PACKED = /^(text\/|application\/(json|manifest\+json|wasm)|image\/svg)/;
+const LEAST_PACKED = 1024;
+
+/** @typedef {'br' | 'gzip'} Packing */
+
+/**
+ * The best packing a browser takes, if any; one it refuses with `q=0` is not taken.
+ * @param {string} accepted
+ * @returns {Packing | undefined}
+ */
+function packingFor(accepted) {
+  const takes = new Set(accepted.toLowerCase().split(',').map((one) => one.trim()).filter((one) => !/;\s*q=0(\.0*)?$/.test(one)).map((one) => one.replace(/\s*;.*$/, '')));
+  return takes.has('br') ? 'br' : takes.has('gzip') ? 'gzip' : undefined;
+}
+
+/** @type {Map<string, { state: string, body: Promise<Buffer> }>} */
+const alreadyPacked = new Map();
+
+/**
+ * A file packed, once for each of its states.
+ * @param {string} file
+ * @param {string} state
+ * @param {Packing} packing
+ */
+function packed(file, state, packing) {
+  const key = `${packing} ${file}`;
+  const before = alreadyPacked.get(key);
+  if (before?.state === state) return before.body;
+  const body = pack(readFileSync(file), packing);
+  alreadyPacked.set(key, { state, body });
+  return body;
+}
+
+const brotliIt = promisify(brotliCompress);
+const gzipIt = promisify(gzip);
+
+/**
+ * @param {Buffer} text
+ * @param {Packing} packing
+ * @returns {Promise<Buffer>}
+ */
+function pack(text, packing) {
+  return packing === 'br' ? brotliIt(text, { params: { [constants.BROTLI_PARAM_QUALITY]: 6, [constants.BROTLI_PARAM_SIZE_HINT]: text.length } }) : gzipIt(text);
 }
 
 /**
