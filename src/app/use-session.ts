@@ -2,9 +2,13 @@
 
 import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
+import type { SeenSession } from './at-leisure.ts';
 import type { Session, SessionState } from '../session/store.ts';
 
 export const SessionContext = createContext<Session | undefined>(undefined);
+
+/** The session as a part of the screen sees it that follows a moving hand at leisure; as it is when left out. */
+export const SeenContext = createContext<SeenSession | undefined>(undefined);
 
 /** The session itself, to send commands to. */
 export function useTheSession(): Session {
@@ -15,5 +19,6 @@ export function useTheSession(): Session {
 
 /** A part of the session's state; the component is drawn again when that part changes. */
 export function useSession<Part>(part: (state: SessionState) => Part): Part {
-  return useStore(useTheSession(), part);
+  const session = useTheSession();
+  return useStore(useContext(SeenContext) ?? session, part);
 }

@@ -1,6 +1,7 @@
 // Audition: the table where templates are tried, with the tracing sheets at its left, the slip at its right, the tape under it
 // and the shelf along the near edge.
 
+import { AtLeisure, AtOnce } from '../AtLeisure.tsx';
 import { FactsTape } from '../audition/facts/FactsTape.tsx';
 import { TapeOnTable } from '../audition/measure/TapeOnTable.tsx';
 import { SeenThrough } from '../audition/sheets/SeenThrough.tsx';
@@ -13,15 +14,29 @@ import { useStack } from '../audition/use-on-table.ts';
 import './audition.css';
 
 export function AuditionRoom() {
-  const stack = useStack();
-  const beside = useBeside(stack);
   return (
     <main className="room audition">
-      <SheetStack />
-      {stack && beside.length > 0 ? <SideBySide stack={stack} sheets={beside} /> : <AuditionTable over={<SeenThrough />}><TapeOnTable /></AuditionTable>}
-      <FactsTape />
-      <PlacementSlip />
+      <AtLeisure>
+        <SheetStack />
+        <OneOrSeveral />
+        <FactsTape />
+        <PlacementSlip />
+      </AtLeisure>
       <Shelf />
     </main>
   );
 }
+
+/** The sheet on the table under the hands, or several side by side for the eye. */
+function OneOrSeveral() {
+  const stack = useStack();
+  const beside = useBeside(stack);
+  return stack && beside.length > 0 ? <SideBySide stack={stack} sheets={beside} /> : UNDER_THE_HANDS;
+}
+
+/** Always the same element, so that a moving hand has none of it made anew; and it is seen as it is, not at leisure. */
+const UNDER_THE_HANDS = (
+  <AtOnce>
+    <AuditionTable over={<SeenThrough />}><TapeOnTable /></AuditionTable>
+  </AtOnce>
+);

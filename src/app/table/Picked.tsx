@@ -41,9 +41,9 @@ export function Picked() {
   );
 }
 
-/** Findings are seen in Check; on paper nothing that is picked out is printed, so nothing is shown. */
+/** Findings are seen in Check; on paper nothing that is picked out is printed, so nothing is shown; templates are marked in Audition by the hands themselves. */
 function isSeenIn(room: Room, selection: Selection): boolean {
-  return room !== 'paper' && (selection.kind !== 'finding' || room === 'check');
+  return room !== 'paper' && (selection.kind !== 'finding' || room === 'check') && (selection.kind !== 'placement' || room !== 'audition');
 }
 
 interface PickedPaths {

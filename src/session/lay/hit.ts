@@ -75,12 +75,12 @@ function endUnder({ view }: SessionState, { area }: OnTable, laid: LaidPlacement
   return best;
 }
 
-/** The needle line is taken beside the acrylic, where the foot runs; on the acrylic only where it is right under the hand. */
+/** The needle line is taken beside the acrylic, where the foot runs; a hand on the acrylic takes the template. */
 function needleUnder(laying: Laying, laid: LaidPlacement, place: Point<'quilt'>, reach: number): Hit | undefined {
   const there = carry(toNeedleLine(laying, laid.pose), place);
-  const onAcrylic = liesOn(laid.template, there);
+  if (liesOn(laid.template, carry(inverse(after(laid.pose, laying.axes)), place))) return undefined;
   let best: Hit | undefined;
-  let least = onAcrylic ? reach / 4 : reach;
+  let least = reach;
   laid.needle.lines.forEach((line, needleLine) => {
     const near = nearestOnPath(line.path, there);
     if (near.distance > least) return;

@@ -72,10 +72,15 @@ export interface EndChoice {
 /** The choices for an end of a pass, in the order in which they come along the needle line. */
 export function endChoices({ stops }: ReadPass, laying: Laying, style: LengthStyle): readonly EndChoice[] {
   return stops.map(({ end, name, along }) => ({
-    key: JSON.stringify(end),
+    key: keyOfEnd(end),
     name: 'crosses' in end ? `${sayEnd(end, laying, style)}, ${writeLength(along, style)} along` : `${name}, ${writeLength(along, style)} along`,
     end,
   }));
+}
+
+/** The same for the same place, however the plan says that it is the first crossing. */
+export function keyOfEnd(end: PassEnd): string {
+  return 'crosses' in end ? `${end.crosses} ${end.nth ?? 1}` : `along ${end.along}`;
 }
 
 function letterAt(index: number): string {

@@ -40,7 +40,7 @@ function said({ seam, line, room, length: sewn, angle }: Facts, length: WriteLen
     },
     { name: line ? `To ${line.name}` : 'To the nearest line', value: line ? (line.distance === 0 ? 'they meet' : length(line.distance)) : 'none near' },
     { name: room ? (room.isHere ? 'Room left here' : room.area ? `Room left, in ${room.area.name}` : 'Room left') : 'Room left', value: room ? `${length(2 * room.circle.radius)} across` : 'none here' },
-    { name: sewn.placement === undefined || sewn.placement === sewn.sheet ? `Length in this ${here}` : `Length, of ${length(sewn.sheet)} here`, value: length(sewn.placement ?? sewn.sheet) },
+    { name: `Length in this ${here}`, value: length(sewn.sheet) },
     ...(angle === undefined ? [] : [{ name: 'Turned', value: `${Math.round(angle * 10) / 10 + 0} degrees` }]),
   ];
 }

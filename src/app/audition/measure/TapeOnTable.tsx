@@ -1,15 +1,21 @@
-// The tape measure on the table: a strip from one end to the other with its length. While it is out, a touch lays an end.
+// The tape measure on the table: a strip from one end to the other with its length. While it is out, a touch lays an end and a drag
+// pushes the quilt; templates stay where they are.
 
-import { useState } from 'react';
+import { useEffect, useRef } from 'react';
 import { styleOf } from '../../../model/length-style.ts';
 import { writeLength } from '../../../num/inches.ts';
+import { push } from '../../../session/look.ts';
 import { putTapeAway, readTape, tapTape } from '../../../session/measure/measuring.ts';
+import type { Session } from '../../../session/store.ts';
 import { type ScreenPoint, onQuilt, onScreen } from '../../../session/view.ts';
 import { useSession, useTheSession } from '../../use-session.ts';
+import { Said } from '../../words/Said.tsx';
 import './measure.css';
 
 /** What lies within so many CSS pixels of a touch is meant. */
-const REACH = { mouse: 12, pen: 14, touch: 24 } as const;
+const REACH: { readonly [by: string]: number } = { mouse: 12, pen: 14, touch: 24 };
+/** A pointer that moved farther than this, in CSS pixels, pushes the quilt. */
+const TAP = 6;
 
 export function TapeOnTable() {
   const session = useTheSession();
@@ -18,29 +24,13 @@ export function TapeOnTable() {
   const working = useSession((state) => state.working);
   const view = useSession((state) => state.view);
   const table = useSession((state) => state.table);
-  const [pressed, setPressed] = useState<ScreenPoint>();
   if (!measuring) return null;
   const read = readTape({ ...session.getState(), evaluation, working, measuring });
   const begun = read?.from?.thing.kind === 'place' ? onScreen(view, read.from.thing.at) : undefined;
   const ends = read?.measured && ([read.measured.from, read.measured.to].map((p) => onScreen(view, p)) as [ScreenPoint, ScreenPoint]);
-  const at = (event: React.PointerEvent): ScreenPoint => {
-    const { left, top } = event.currentTarget.getBoundingClientRect();
-    return { x: event.clientX - left, y: event.clientY - top };
-  };
   return (
-    <div
-      className="tape-over"
-      // A press that does not move lays an end; a drag still pushes the quilt, since the table under it hears the same pointer.
-      onPointerDown={(event) => setPressed(at(event))}
-      onPointerUp={(event) => {
-        const here = at(event);
-        if (!pressed || Math.hypot(here.x - pressed.x, here.y - pressed.y) > 6) return;
-        const by = event.pointerType === 'touch' || event.pointerType === 'pen' ? event.pointerType : 'mouse';
-        tapTape(session, onQuilt(view, here), REACH[by] / view.scale);
-        event.stopPropagation();
-      }}
-      onKeyDown={(event) => event.key === 'Escape' && putTapeAway(session)}
-    >
+    <div className="tape-over">
+      <Hands />
       <svg width={table.width} height={table.height} aria-hidden="true">
         {begun && !ends && <circle className="tape-end" cx={begun.x} cy={begun.y} r="7" />}
         {ends && (
@@ -53,9 +43,61 @@ export function TapeOnTable() {
       </svg>
       {ends && read.measured && (
         <p className="tape-tag" style={{ transform: `translate(${(ends[0].x + ends[1].x) / 2}px, ${(ends[0].y + ends[1].y) / 2}px)` }}>
-          <span>{writeLength(read.measured.distance, styleOf(evaluation.plan))}</span>
+          <span><Said>{writeLength(read.measured.distance, styleOf(evaluation.plan))}</Said></span>
         </p>
       )}
     </div>
   );
+}
+
+/** Takes the hand before the table does, which would pick up what lies there. */
+function Hands() {
+  const session = useTheSession();
+  const over = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const stop = listen(session, over.current!);
+    const onKey = (event: KeyboardEvent) => {
+      if (event.key === 'Escape') putTapeAway(session);
+    };
+    addEventListener('keydown', onKey);
+    return () => {
+      stop();
+      removeEventListener('keydown', onKey);
+    };
+  }, [session]);
+  return <div ref={over} className="tape-hands" />;
+}
+
+function listen(session: Session, element: HTMLElement): () => void {
+  let down: { readonly pointer: number; readonly at: ScreenPoint; readonly last: ScreenPoint; readonly isPush: boolean } | undefined;
+  const at = (event: PointerEvent): ScreenPoint => {
+    const { left, top } = element.getBoundingClientRect();
+    return { x: event.clientX - left, y: event.clientY - top };
+  };
+  const stop = new AbortController();
+  const on = (kind: 'pointerdown' | 'pointermove' | 'pointerup' | 'pointercancel', hear: (event: PointerEvent) => void) => element.addEventListener(kind, hear, { signal: stop.signal });
+  on('pointerdown', (event) => {
+    event.stopPropagation();
+    element.setPointerCapture(event.pointerId);
+    down ??= { pointer: event.pointerId, at: at(event), last: at(event), isPush: false };
+  });
+  on('pointermove', (event) => {
+    if (!down || down.pointer !== event.pointerId) return;
+    event.stopPropagation();
+    const here = at(event);
+    const isPush = down.isPush || Math.hypot(here.x - down.at.x, here.y - down.at.y) > TAP;
+    if (isPush) push(session, here.x - down.last.x, here.y - down.last.y);
+    down = { ...down, last: isPush ? here : down.last, isPush };
+  });
+  on('pointerup', (event) => {
+    if (!down || down.pointer !== event.pointerId) return;
+    event.stopPropagation();
+    const { view } = session.getState();
+    if (!down.isPush) tapTape(session, onQuilt(view, down.at), (REACH[event.pointerType] ?? 12) / view.scale);
+    down = undefined;
+  });
+  on('pointercancel', () => {
+    down = undefined;
+  });
+  return () => stop.abort();
 }

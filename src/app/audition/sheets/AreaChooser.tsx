@@ -5,7 +5,7 @@ import { Header, Menu, MenuItem, MenuSection, MenuTrigger, Separator } from 'rea
 import { Popover } from 'react-aria-components/Popover';
 import { areaGroups } from '../../../session/contents.ts';
 import { workOn } from '../../../session/lay/on-table.ts';
-import { countedAreas } from '../../../session/sheet/area-words.ts';
+import { sayAreas } from '../../../session/sheet/area-words.ts';
 import type { Stack } from '../../../session/sheet/stack.ts';
 import { useSession, useTheSession } from '../../use-session.ts';
 import { SpokenWord } from '../slip/SpokenWord.tsx';
@@ -17,7 +17,7 @@ export function AreaChooser({ stack }: { readonly stack: Stack }) {
   const session = useTheSession();
   const top = useSession((state) => state.evaluation.top);
   const groups = useMemo(() => areaGroups(top), [top]);
-  const all = stack.areas.length === 1 ? stack.on.area.name : `all ${countedAreas(stack.kind, stack.areas.length)}`;
+  const all = sayAreas(stack.kind, top.areas);
   const mine = groups.find(({ areas }) => areas.some(({ id }) => id === stack.on.area.id));
   return (
     <MenuTrigger>

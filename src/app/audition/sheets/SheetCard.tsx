@@ -17,7 +17,7 @@ export function SheetCard({ stacked, stack }: { readonly stacked: Stacked; reado
   const strength = useSession((state) => state.seen.through[id] ?? 0);
   const [naming, setNaming] = useState(false);
   const at = stack.sheets.indexOf(stacked);
-  const state = `${isOnTable ? 'On the table now' : sheet.chosen ? 'Chosen to be sewn' : 'Tried, not sewn'}${isOnTable ? (sheet.chosen ? ', sewn' : ', not sewn') : ''}`;
+  const state = isOnTable ? (sheet.chosen ? 'On the table, sewn' : 'On the table') : sheet.chosen ? 'Chosen, sewn' : 'Not sewn';
   return (
     <li className={`sheet-card${isOnTable ? ' on-table' : ''}`}>
       <button type="button" className="sheet-press" aria-pressed={isOnTable} aria-label={`Sheet ${letter}, ${sheet.name}. ${state}`} onClick={() => workOn(session, { sheet: id })}>

@@ -5,7 +5,7 @@ import { Button } from 'react-aria-components/Button';
 import { styleOf } from '../../../model/length-style.ts';
 import type { PassEnd } from '../../../model/plan.ts';
 import type { Laying } from '../../../session/lay/setting.ts';
-import { type PassWord, type ReadPass, addPass, endChoices, putEnd, readPasses, renamePass, sewTheRest, takePassAway, turnPassRound } from '../../../session/sheet/passes.ts';
+import { type PassWord, type ReadPass, addPass, endChoices, keyOfEnd, putEnd, readPasses, renamePass, sewTheRest, takePassAway, turnPassRound } from '../../../session/sheet/passes.ts';
 import { select } from '../../../session/look.ts';
 import { SlipPart } from '../../slip/Slip.tsx';
 import { useSession, useTheSession } from '../../use-session.ts';
@@ -87,7 +87,7 @@ function EndForm({ laying, read, which, onDone }: { readonly laying: Laying; rea
   const shownIn = useSession((state) => state.evaluation.plan.shownIn);
   const choices = endChoices(read, laying, styleOf({ shownIn }));
   const now = read.pass[which];
-  const [key, setKey] = useState(() => (now === 'all-round' ? '' : (choices.find((choice) => choice.key === JSON.stringify(now))?.key ?? '')));
+  const [key, setKey] = useState(() => (now === 'all-round' ? '' : (choices.find((choice) => choice.key === keyOfEnd(now))?.key ?? '')));
   const found = read.laid?.kind === 'found' ? read.laid[which] : 0;
   const [along, setAlong] = useState(now !== 'all-round' && 'along' in now ? now.along : Math.round(found * 1000) / 1000);
   const chosen = choices.find((choice) => choice.key === key);

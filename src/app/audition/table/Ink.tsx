@@ -15,6 +15,8 @@ import { inkData } from './ink-data.ts';
 const REST_TIMES = 3;
 /** Drawn beyond the table's edges, so that a push of the quilt does not bare what is not drawn; part of its size. */
 const RIM = 0.35;
+/** In milliseconds. */
+const VIEW_RESTS = 60;
 
 export function Ink() {
   const session = useTheSession();
@@ -43,11 +45,18 @@ export function Ink() {
       drawElsewhere();
     };
     draw();
+    let rested: ReturnType<typeof setTimeout> | undefined;
     const stop = session.subscribe((now, before) => {
       if (now.evaluation !== before.evaluation || now.gesture !== before.gesture || now.working !== before.working) draw();
+      else if (now.view !== before.view || now.table !== before.table) {
+        // What comes into sight is drawn when the view rests.
+        clearTimeout(rested);
+        rested = setTimeout(draw, VIEW_RESTS);
+      }
     });
     return () => {
       clearTimeout(late);
+      clearTimeout(rested);
       stop();
     };
   }, [session]);
