@@ -47,10 +47,10 @@ const needleLine: Stop = {
     const line = lineToShow(state);
     const placement = line && planOf(state).sheets[line.sheet]?.placements[line.placement];
     const foot = placement && planOf(state).kit.feet[placement.foot];
-    if (!foot) return ['The dark line is where the needle falls. The foot keeps it half a foot’s width from the template’s edge.'];
+    if (!foot) return ['The strongest line is where the needle falls. The foot keeps it half a foot’s width from the template’s edge.'];
     const isCentred = Math.hypot(...foot.needleOffset) < EYE;
     return [
-      `The dark line is where the needle falls. The foot, ${length(foot.diameter)} across, runs along the template’s edge, so the stitches lie ${isCentred ? '' : 'about '}${length(foot.diameter / 2)} away from it.`,
+      `The strongest line is where the needle falls. The foot, ${length(foot.diameter)} across, runs along the template’s edge, so the stitches lie ${isCentred ? '' : 'about '}${length(foot.diameter / 2)} away from it.`,
       'All that is drawn, checked and printed is this line.',
     ];
   },
