@@ -35,7 +35,7 @@ export function FootTest({ id, foot, onDone }: { readonly id: string; readonly f
     <section className="board foot-test" aria-label={`Measure ${foot.name}`}>
       <div className="board-head">
         <div>
-          <h2>Measure {foot.name}</h2>
+          <h1>Measure {foot.name}</h1>
           <p className="aside">On a layered scrap, hold a straight template, draw along its edge, sew along it, and measure from the drawn line to the stitches. Do so on each side of the foot.</p>
         </div>
         <Button className="button" onPress={onDone}>Leave it</Button>
@@ -44,7 +44,7 @@ export function FootTest({ id, foot, onDone }: { readonly id: string; readonly f
         {STEPS.map(({ side, name, say }, i) => (
           <li key={side} className="foot-step">
             <StepPicture side={side} />
-            <h3>{i + 1}. {name}</h3>
+            <h2>{i + 1}. {name}</h2>
             <p>{say}</p>
             <LengthField
               label="Gap from edge to stitches"

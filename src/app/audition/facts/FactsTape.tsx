@@ -7,6 +7,7 @@ import { numberedFindings } from '../../../session/numbered-findings.ts';
 import { select } from '../../../session/look.ts';
 import { oneArea } from '../../../session/sheet/area-words.ts';
 import { kindOf } from '../../../session/lay/on-table.ts';
+import { SAME_POINT } from '../../../num/tolerances.ts';
 import { type Fact, Tape } from '../../table/Tape.tsx';
 import { useSession, useTheSession } from '../../use-session.ts';
 import { type WriteLength, useLengths } from '../../words/lengths.ts';
@@ -35,7 +36,7 @@ const NOTHING: readonly Fact[] = ['To the nearest seam', 'To the nearest line', 
 function said({ seam, line, room, length: sewn, angle }: Facts, length: WriteLength, here: string): readonly Fact[] {
   return [
     {
-      name: seam ? (seam.distance < 0 ? `Over the ${seam.name}` : `To the ${seam.name}`) : 'To the nearest seam',
+      name: seam ? (seam.distance < -SAME_POINT ? `Over the ${seam.name}` : `To the ${seam.name}`) : 'To the nearest seam',
       value: seam ? length(Math.abs(seam.distance)) : 'none near',
     },
     { name: line ? `To ${line.name}` : 'To the nearest line', value: line ? (line.distance === 0 ? 'they meet' : length(line.distance)) : 'none near' },

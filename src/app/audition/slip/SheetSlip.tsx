@@ -75,7 +75,6 @@ function NoSheetSlip({ on, clip }: { readonly on: OnTable; readonly clip: ClipHa
         <div className="slip-buttons"><LayTemplate /></div>
       </SlipPart>
       <ClipButtons clip={clip} />
-      <SlipPart title="On this table"><AuditionList on={on} /></SlipPart>
     </Slip>
   );
 }
