@@ -1,7 +1,7 @@
 // What every script needs before it starts: the packages the lock file names, and, for the tests, a browser and the
 // tools that look at PDF files. Plain Node, since nothing else is there yet.
 
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
@@ -72,6 +72,21 @@ export function run(program, args, environment = process.env) {
   const { status, error } = spawnSync(program, args, { cwd: ROOT, stdio: 'inherit', env: environment, shell: process.platform === 'win32' });
   if (error) console.error(`${program} could not be started: ${error.message}`);
   return status === 0;
+}
+
+/**
+ * Like `run`, without waiting for it before going on; what it says comes in one piece when it has ended.
+ * @param {string} program @param {string[]} args
+ * @returns {Promise<boolean>}
+ */
+export function runBeside(program, args) {
+  return new Promise((done) => {
+    const child = spawn(program, args, { cwd: ROOT, stdio: ['ignore', 'pipe', 'pipe'], shell: process.platform === 'win32' });
+    let said = '';
+    for (const voice of [child.stdout, child.stderr]) voice.setEncoding('utf8').on('data', (piece) => void (said += piece));
+    child.on('error', (error) => (console.error(`${program} could not be started: ${error.message}`), done(false)));
+    child.on('close', (status) => (process.stdout.write(said), done(status === 0)));
+  });
 }
 
 /**

@@ -1,18 +1,17 @@
 // `npm test`: everything from a fresh copy to the last test, stage after stage, stopping at the first that fails.
-// `npm test -- lint types` runs only the stages named.
+// `npm test -- source unit` runs only the stages named.
 
 import { existsSync, mkdirSync, readFileSync, readdirSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from './build.mjs';
-import { ROOT, installPackages, installTestTools, run, stop } from './set-up.mjs';
+import { ROOT, installPackages, installTestTools, run, runBeside, stop } from './set-up.mjs';
 
 const REPORTS = join(ROOT, 'node_modules/.cache/needlefall-tests');
 
-/** @type {{ name: string, about: string, work: () => boolean }[]} */
+/** @type {{ name: string, about: string, work: () => boolean | Promise<boolean> }[]} */
 const STAGES = [
   { name: 'set-up', about: 'packages, browser, PDF tools', work: () => (installPackages(), installTestTools(), true) },
-  { name: 'lint', about: 'eslint, who may import whom', work: () => npx('eslint', '.') && npx('depcruise', 'src') },
-  { name: 'types', about: 'the core without DOM or Node, everything, the scripts', work: () => npx('tsc', '-p', 'tsconfig.core.json') && npx('tsc', '-p', 'tsconfig.json') && npx('tsc', '-p', 'tsconfig.scripts.json') },
+  { name: 'source', about: 'eslint, who may import whom; types of the core without DOM or Node, of everything, of the scripts', work: () => sideBySide([['eslint', '.'], ['depcruise', 'src']], [['tsc', '-p', 'tsconfig.core.json'], ['tsc', '-p', 'tsconfig.json'], ['tsc', '-p', 'tsconfig.scripts.json']]) },
   { name: 'build', about: 'app and command line', work: () => (build(), true) },
   { name: 'unit', about: 'unit, property, golden and command line tests', work: () => vitest('unit', 'vitest.config.ts') },
   { name: 'browser', about: 'the app in a browser', work: () => vitest('browser', 'vitest.browser.config.ts') },
@@ -35,15 +34,15 @@ process.on('exit', () => {
 });
 for (const stage of stages) {
   running = stage;
-  if (!timed(stage)) process.exit(1);
+  if (!(await timed(stage))) process.exit(1);
 }
 running = undefined;
 
 /** @param {(typeof STAGES)[number]} stage */
-function timed(stage) {
+async function timed(stage) {
   console.log(`\n== ${stage.name}: ${stage.about}`);
   const start = Date.now();
-  const good = stage.work();
+  const good = await stage.work();
   console.log(`== ${stage.name}: ${good ? 'good' : 'failed'}, ${((Date.now() - start) / 1000).toFixed(1)} s`);
   return good;
 }
@@ -51,6 +50,18 @@ function timed(stage) {
 /** @param {string} tool @param {string[]} args */
 function npx(tool, ...args) {
   return run('npx', ['--no', '--', tool, ...args]);
+}
+
+/**
+ * Lanes of tools, each lane one tool after the other until one fails, the lanes at once: one core would otherwise look on.
+ * @param {...string[][]} lanes
+ */
+async function sideBySide(...lanes) {
+  const ends = await Promise.all(lanes.map(async (lane) => {
+    for (const [tool = '', ...args] of lane) if (!(await runBeside('npx', ['--no', '--', tool, ...args]))) return false;
+    return true;
+  }));
+  return ends.every(Boolean);
 }
 
 /**
