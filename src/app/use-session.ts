@@ -1,8 +1,10 @@
 // The session within React: one for the page, read by parts.
 
-import { createContext, useContext } from 'react';
+import { createContext, useContext, useSyncExternalStore } from 'react';
 import { useStore } from 'zustand';
+import type { Finding } from '../check/finding.ts';
 import type { SeenSession } from './at-leisure.ts';
+import { findingsAtLeisure } from './findings-at-leisure.ts';
 import type { Session, SessionState } from '../session/store.ts';
 
 export const SessionContext = createContext<Session | undefined>(undefined);
@@ -21,4 +23,10 @@ export function useTheSession(): Session {
 export function useSession<Part>(part: (state: SessionState) => Part): Part {
   const session = useTheSession();
   return useStore(useContext(SeenContext) ?? session, part);
+}
+
+/** The findings, looked for in spare moments after each change; nothing while a plan newly laid on the table has not been checked. */
+export function useFindingsAtLeisure(): readonly Finding[] | undefined {
+  const { get, subscribe } = findingsAtLeisure(useTheSession());
+  return useSyncExternalStore(subscribe, get);
 }

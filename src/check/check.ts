@@ -1,5 +1,6 @@
 // All checks, composed: what to mend before sewing, what to look at, what is good to know.
 
+import { shapeOf } from '../model/kit/shape-of.ts';
 import type { Finding, Severity } from './finding.ts';
 import { findingKey } from './finding-key.ts';
 import type { CheckInput, Rule } from './input.ts';
@@ -33,11 +34,30 @@ const RANK: { readonly [severity in Severity]: number } = { error: 0, warning: 1
  * carries her reason as `accepted` and comes last, so that what is left to decide is numbered from 1.
  */
 export function check(input: CheckInput): readonly Finding[] {
+  const steps = checkInSteps(input);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** The same, pausing after each part of the work, so that a screen can be drawn in between. */
+export function* checkInSteps(input: CheckInput): Generator<undefined, readonly Finding[], undefined> {
   const accepted = input.plan.accepted ?? {};
-  return RULES.flatMap((rule) => rule(input))
-    .map((found): Finding => {
-      const key = findingKey(found);
-      return Object.hasOwn(accepted, key) ? { ...found, accepted: accepted[key]!.reason } : found;
+  // Shapes are remembered once they are made, and take longest; made one by one they hold nobody up.
+  for (const template of Object.values(input.plan.kit.templates)) {
+    shapeOf(template);
+    yield;
+  }
+  const found: Finding[] = [];
+  for (const rule of RULES) {
+    found.push(...rule(input));
+    yield;
+  }
+  return found
+    .map((one): Finding => {
+      const key = findingKey(one);
+      return Object.hasOwn(accepted, key) ? { ...one, accepted: accepted[key]!.reason } : one;
     })
     .sort((a, b) => Number(a.accepted !== undefined) - Number(b.accepted !== undefined) || RANK[a.severity] - RANK[b.severity]);
 }

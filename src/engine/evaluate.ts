@@ -1,7 +1,7 @@
 // The pipeline, composed: a plan goes in, an evaluation comes out. Each stage remembers what it made of the immutable
 // parts it read, so a change costs only what follows from it.
 
-import { check } from '../check/check.ts';
+import { check, checkInSteps } from '../check/check.ts';
 import type { Finding } from '../check/finding.ts';
 import { styleOf } from '../model/length-style.ts';
 import type { Plan, Top } from '../model/plan.ts';
@@ -20,15 +20,17 @@ export function setOut(plan: Plan): Omit<Evaluation, 'findings'> {
 }
 
 /**
- * For a moving hand, which cannot wait for the checks: the findings are those from before, and the lines, of which there may be many
- * thousand, are made only when somebody asks for them.
+ * For a moving hand, which cannot wait for the checks: the findings are those of the evaluation it moves away from, and the lines, of
+ * which there may be many thousand, are made only when somebody asks for them.
  */
-export function setOutMoving(plan: Plan, findings: readonly Finding[]): Evaluation {
+export function setOutMoving(plan: Plan, from: Evaluation): Evaluation {
   const laid = laidOut(plan);
   let lines: Evaluation['lines'] | undefined;
   return {
     ...laid,
-    findings,
+    get findings() {
+      return from.findings;
+    },
     get lines() {
       return (lines ??= linesOf(laid));
     },
@@ -48,13 +50,28 @@ function linesOf({ plan, top, placements }: Pick<Evaluation, 'plan' | 'top' | 'p
 
 const findingsOf = new WeakMap<Plan, readonly Finding[]>();
 
-/** All that follows from a plan, findings included; never throws. */
+/** All that follows from a plan; never throws. The findings are looked for when somebody first asks for them. */
 export function evaluate(plan: Plan): Evaluation {
   const laid = setOut(plan);
-  const known = findingsOf.get(plan);
-  const findings = known ?? check(laid);
-  if (!known) findingsOf.set(plan, findings);
-  return { ...laid, findings };
+  return {
+    ...laid,
+    get findings() {
+      const known = findingsOf.get(plan) ?? check(laid);
+      findingsOf.set(plan, known);
+      return known;
+    },
+  };
+}
+
+/** The findings about a plan if they have been looked for already. */
+export function knownFindings(plan: Plan): readonly Finding[] | undefined {
+  return findingsOf.get(plan);
+}
+
+/** Looks for the findings of an evaluation step by step; when it is done they are known and asking for them takes no time. */
+export function* findInSteps(evaluation: Evaluation): Generator<undefined, void, undefined> {
+  if (findingsOf.has(evaluation.plan)) return;
+  findingsOf.set(evaluation.plan, yield* checkInSteps(evaluation));
 }
 
 const topsLaid = new WeakMap<Top, Map<Plan['shownIn'], LaidTop>>();

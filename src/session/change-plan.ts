@@ -54,13 +54,13 @@ export function beginGesture(session: Session, label: string): void {
 
 /**
  * Changes the plan within a gesture. The recipe tells the whole change since the gesture began, not since the last move. Everything
- * follows at once but the findings, which are looked for when the hand lets go.
+ * follows at once but the findings, which are looked for once the hand has let go.
  */
 export function moveGesture(session: Session, recipe: Recipe): void {
-  const { gesture, evaluation } = session.getState();
+  const { gesture } = session.getState();
   if (!gesture) return;
   const [plan, forward, back] = produceWithPatches(gesture.from, recipe);
-  session.setState({ evaluation: setOutMoving(plan, evaluation.findings), gesture: { ...gesture, forward, back } });
+  session.setState({ evaluation: setOutMoving(plan, gesture.settled), gesture: { ...gesture, forward, back } });
 }
 
 /** Lets go: what the gesture came to becomes one step of undo. */

@@ -9,7 +9,7 @@ import { oneArea } from '../../../session/sheet/area-words.ts';
 import { kindOf } from '../../../session/lay/on-table.ts';
 import { SAME_POINT } from '../../../num/tolerances.ts';
 import { type Fact, Tape } from '../../table/Tape.tsx';
-import { useSession, useTheSession } from '../../use-session.ts';
+import { useFindingsAtLeisure, useSession, useTheSession } from '../../use-session.ts';
 import { type WriteLength, useLengths } from '../../words/lengths.ts';
 import { FindingSign } from '../../words/signs.tsx';
 import { useOnTable } from '../use-on-table.ts';
@@ -50,7 +50,8 @@ function said({ seam, line, room, length: sewn, angle }: Facts, length: WriteLen
 function SheetFindings() {
   const session = useTheSession();
   const sheet = useOnTable()?.sheet?.id;
-  const findings = useSession((state) => state.evaluation.findings);
+  const findings = useFindingsAtLeisure();
+  if (!findings) return <p className="tape-findings none">Looking it over</p>;
   const mine = numberedFindings(findings).filter(({ finding }) => sheet !== undefined && finding.accepted === undefined && (finding.where.sheet === sheet || finding.where.other?.sheet === sheet));
   const [first] = mine;
   if (!first) return <p className="tape-findings none">Nothing found</p>;
