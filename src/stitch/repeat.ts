@@ -6,7 +6,7 @@ import { angleOf, between } from '../geometry/point.ts';
 import { type Pose, after, mirrorAcross, stay, turnAbout } from '../geometry/pose.ts';
 import type { RepeatStep } from '../model/plan.ts';
 import type { Area, ReferenceLine } from '../top/area.ts';
-import { friezeMotions } from './frieze.ts';
+import { friezeMotions } from '../place/frieze.ts';
 import type { RepeatProblem } from './laid-placement.ts';
 import { countAlong, unitLines } from './unit-lines.ts';
 
