@@ -9,7 +9,7 @@ import type { Etching, Place, Template } from '../../model/plan.ts';
 import { centreOf, isOnAcrylic } from '../../session/kit/etch-place.ts';
 import { bringBackEtchings, deleteEtching, etchingFrom, familyEtchings, nameEtching, typeEtching } from '../../session/kit/etchings.ts';
 import { pickInKit } from '../../session/kit/pick.ts';
-import { forgetTyped, keepTyped } from '../../session/kit/typing.ts';
+import { forgetTyped, keepTyped } from '../../session/typing.ts';
 import { type UseOnSheet, usesOfEtching } from '../../session/kit/uses.ts';
 import { Aside, Sentence, Slip, SlipPart } from '../slip/Slip.tsx';
 import { useSession, useTheSession } from '../use-session.ts';

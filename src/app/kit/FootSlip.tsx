@@ -6,7 +6,7 @@ import { GREATEST_DIAMETER } from '../../model/kit/foot-limits.ts';
 import { footOnTheMachine } from '../../model/kit/on-the-machine.ts';
 import type { Foot, Shank } from '../../model/plan.ts';
 import { deleteFoot, mayDeleteFoot, nameFoot, putOnMachine, setShank } from '../../session/kit/feet.ts';
-import { forgetTyped, keepTyped, type } from '../../session/kit/typing.ts';
+import { forgetTyped, keepTyped, type } from '../../session/typing.ts';
 import { countUses, usesOfFoot } from '../../session/kit/uses.ts';
 import { Aside, Sentence, Slip, SlipPart } from '../slip/Slip.tsx';
 import { useSession, useTheSession } from '../use-session.ts';

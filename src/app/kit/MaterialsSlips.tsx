@@ -4,7 +4,7 @@ import { BATTINGS } from '../../model/kit/battings.ts';
 import { stitchLengthOf, stitchesPerInch, texOfWeight, weightOfTex } from '../../model/kit/thread.ts';
 import type { Machine, Materials } from '../../model/plan.ts';
 import { MM_PER_INCH } from '../../num/inches.ts';
-import { forgetTyped, keepTyped, type } from '../../session/kit/typing.ts';
+import { forgetTyped, keepTyped, type } from '../../session/typing.ts';
 import { Aside, Sentence, Slip, SlipPart } from '../slip/Slip.tsx';
 import { useSession, useTheSession } from '../use-session.ts';
 import { Cautions } from '../words/Cautions.tsx';

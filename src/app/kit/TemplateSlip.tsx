@@ -8,7 +8,7 @@ import type { Foot, Template } from '../../model/plan.ts';
 import { type DrawingUnit, readOwnOutline } from '../../session/kit/own-outline.ts';
 import { pickInKit } from '../../session/kit/pick.ts';
 import { deleteTemplate, duplicateTemplate, gripTemplate, hideTemplate, nameTemplate, noteTemplate } from '../../session/kit/templates.ts';
-import { forgetTyped, keepTyped, type } from '../../session/kit/typing.ts';
+import { forgetTyped, keepTyped, type } from '../../session/typing.ts';
 import { type UseOnSheet, usesOfTemplate } from '../../session/kit/uses.ts';
 import { layTemplate } from '../../session/lay/bring-in.ts';
 import { OPEN_ROOMS } from '../../session/rooms.ts';

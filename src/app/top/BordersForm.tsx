@@ -2,7 +2,7 @@
 
 import { Button } from 'react-aria-components/Button';
 import type { Border, Side } from '../../model/plan.ts';
-import { keepTyped } from '../../session/kit/typing.ts';
+import { keepTyped } from '../../session/typing.ts';
 import { addBorder, removeBorder, setCorners, typeClearance, typeMeasured, typeWidth } from '../../session/top/borders.ts';
 import { SIDES } from '../../top/area.ts';
 import { useSession, useTheSession } from '../use-session.ts';

@@ -1,7 +1,7 @@
 // The middle of the top: blocks or one piece of cloth, measured as a quilter measures them.
 
 import type { Blocks } from '../../model/plan.ts';
-import { keepTyped } from '../../session/kit/typing.ts';
+import { keepTyped } from '../../session/typing.ts';
 import { blocksOf, middleOfBlocks, middleOfCloth, setBlocks, setSetting, typeBlocks, typeCloth } from '../../session/top/middle.ts';
 import { Switch } from '../frame/Switch.tsx';
 import { useSession, useTheSession } from '../use-session.ts';

@@ -4,7 +4,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import type { ById, DrawnArea, KeepOut } from '../../model/plan.ts';
 import { zoomToStretch } from '../../session/look.ts';
-import { keepTyped } from '../../session/kit/typing.ts';
+import { keepTyped } from '../../session/typing.ts';
 import type { ShapeUse } from '../../session/top/drawing.ts';
 import { type Outline, movedOutline, outlineOf } from '../../session/top/outlines.ts';
 import { addShape, nameShape, removeShape, typeKeepOutClearance, typeOutline } from '../../session/top/shapes.ts';

@@ -35,6 +35,7 @@ export function Tour({ at }: { readonly at: number }) {
     stop.prepare(session);
     slip.current!.focus({ preventScroll: true });
   }, [session, stop]);
+  useKeptInPlace(stop);
 
   return (
     <>
@@ -103,6 +104,17 @@ function usePlace(slip: { readonly current: HTMLElement | null }, target: Box | 
     setPlace((before) => (isSame(before, next) ? before : next));
   });
   return place;
+}
+
+/** Coming from another room, the table has its size only after the slip is up: the place is then brought into its middle again. */
+function useKeptInPlace(stop: Stop): void {
+  const session = useTheSession();
+  useEffect(() => {
+    if (!stop.isPlace) return undefined;
+    return session.subscribe(({ table }, before) => {
+      if (table !== before.table) stop.prepare(session);
+    });
+  }, [session, stop]);
 }
 
 /** The tour is of one plan: it ends when another comes onto the table. */

@@ -36,7 +36,8 @@ const welcome: Stop = {
     `This is ${plan.name}${lines.length === 0 ? '' : `: a top with ${counted(lines.length, 'stitched line')}, planned for the needle`}.`,
     source.kind === 'example' ? 'It is an example. Whatever you change becomes a plan of your own; the example stays as it is.' : 'A few slips show how a plan is made and used.',
   ],
-  prepare: (session) => goToRoom(session, 'top'),
+  // The first slip lies in whatever room one came to.
+  prepare: () => undefined,
   target: () => boxOf('.plan-name'),
 };
 

@@ -3,6 +3,7 @@
 // when something lies in its cell.
 
 import { type Bounds, middleOfBounds, sizeOfBounds } from '../../geometry/bounds.ts';
+import { lettersOf } from '../../num/letters.ts';
 import { type Outcome, fail, ok } from '../../num/outcome.ts';
 import { SAME_POINT } from '../../num/tolerances.ts';
 import { type Orientation, type Paper, type PaperProblem, USUAL_OVERLAP } from './options.ts';
@@ -90,7 +91,7 @@ function mapOf(bounds: Bounds, tiling: Tiling, orientation: Orientation, holds: 
     across.map((x, column): Tile => {
       const cell = { minX: x.cell[0], maxX: x.cell[1], minY: y.cell[0], maxY: y.cell[1] };
       const live = { minX: x.live[0], maxX: x.live[1], minY: y.live[0], maxY: y.live[1] };
-      return { name: `${rowName(row)}${column + 1}`, row, column, live, cell, number: holds(cell) ? ++printed : undefined };
+      return { name: `${lettersOf(row)}${column + 1}`, row, column, live, cell, number: holds(cell) ? ++printed : undefined };
     }),
   );
   if (printed === 0) return fail(NOTHING);
@@ -116,8 +117,3 @@ function spans(middle: number, length: number, live: number, overlap: number): r
   });
 }
 
-/** A, B ... Z, AA, AB ... */
-function rowName(row: number): string {
-  const letter = String.fromCharCode(65 + (row % 26));
-  return row < 26 ? letter : rowName(Math.floor(row / 26) - 1) + letter;
-}

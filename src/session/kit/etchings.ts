@@ -17,7 +17,7 @@ import { freeId } from '../free-id.ts';
 import { type Session, planOf } from '../store.ts';
 import { innerLines } from './inner-line.ts';
 import { pickInKit } from './pick.ts';
-import { type as typeChange } from './typing.ts';
+import { type as typeChange } from '../typing.ts';
 
 const NAMES: { readonly [kind in Etching['kind']]: string } = { line: 'line', point: 'point', cross: 'cross', curve: 'curve' };
 

@@ -30,6 +30,7 @@ export function putOnMachine(session: Session, id: string): void {
   });
 }
 
+/** Names a foot; a name of nothing but spaces is not taken. */
 export function nameFoot(session: Session, id: string, name: string): void {
   const trimmed = name.trim();
   if (!planOf(session.getState()).kit.feet[id] || trimmed === '') return;
@@ -38,6 +39,7 @@ export function nameFoot(session: Session, id: string, name: string): void {
   });
 }
 
+/** Says which shank a foot has. */
 export function setShank(session: Session, id: string, shank: Foot['shank']): void {
   const foot = planOf(session.getState()).kit.feet[id];
   if (!foot) return;

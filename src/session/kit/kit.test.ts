@@ -8,7 +8,7 @@ import { type Session, createSession, planOf } from '../store.ts';
 import { bringBackEtchings, deleteEtching, etch, etchInnerLine, nameEtching, typeEtching } from './etchings.ts';
 import { addFoot, deleteFoot, putOnMachine, setMeasured, USUAL_FOOT } from './feet.ts';
 import { addTemplate, deleteTemplate, duplicateTemplate, hideTemplate } from './templates.ts';
-import { keepTyped, type } from './typing.ts';
+import { keepTyped, type } from '../typing.ts';
 import { countUses, usesOfEtching, usesOfFoot, usesOfTemplate } from './uses.ts';
 
 const placement = (template: string, foot: string, put?: string): Placement => ({

@@ -1,13 +1,18 @@
 // A template brought from the shelf to the table: on the sheet that lies there or, where there is none for the area, on a new one.
 
 import type { Draft } from 'immer';
-import type { Point } from '../../geometry/point.ts';
+import { type Point, distance } from '../../geometry/point.ts';
+import { carry, inverse } from '../../geometry/pose.ts';
+import { footOnTheMachine } from '../../model/kit/on-the-machine.ts';
 import { shapeOf } from '../../model/kit/shape-of.ts';
 import type { Placement, Plan, Sheet } from '../../model/plan.ts';
+import { EYE } from '../../num/tolerances.ts';
 import { changePlan } from '../change-plan.ts';
+import { freeId } from '../free-id.ts';
 import { type Session, type SessionState, planOf } from '../store.ts';
+import { onQuilt, onScreen } from '../view.ts';
 import { middleOf } from './moves.ts';
-import { kindOf, onTable } from './on-table.ts';
+import { type OnTable, axesFor, kindOf, laidOn, onTable } from './on-table.ts';
 
 /** A placement ready to be written. */
 export interface BroughtIn {
@@ -19,8 +24,8 @@ export interface BroughtIn {
 }
 
 /**
- * What laying a template on the area on the table comes to, face up and with its middle on a place in the axes it is laid in;
- * undefined when there is no area, no such template with a good shape, or no foot.
+ * What laying a template on the area on the table comes to, face up, for the foot on the machine, and with its middle on a place
+ * in the axes it is laid in; undefined when there is no area, no such template with a good shape, or no foot.
  */
 export function broughtIn(state: SessionState, template: string, at: Point<'area'> = { x: 0, y: 0 }): BroughtIn | undefined {
   const { kit, sheets } = planOf(state);
@@ -28,15 +33,15 @@ export function broughtIn(state: SessionState, template: string, at: Point<'area
   const made = kit.templates[template];
   const shape = made && shapeOf(made);
   const placements = on?.sheet?.sheet.placements ?? {};
-  const foot = [Object.values(placements).at(-1)?.foot, ...Object.keys(kit.feet)].find((id) => id !== undefined && id in kit.feet);
-  if (!on || !shape?.ok || foot === undefined) return undefined;
+  const onMachine = footOnTheMachine(kit);
+  if (!on || !shape?.ok || !onMachine) return undefined;
   const middle = middleOf(shape.value);
   const pose = { x: at.x - middle.x, y: at.y - middle.y, angle: 0 };
   return {
     sheet: on.sheet?.id ?? freeId(sheets, 'sheet'),
     newSheet: on.sheet ? undefined : { name: 'First sheet', for: kindOf(on.area), chosen: true, placements: {}, repeat: [], fills: {} },
     id: freeId(placements, template),
-    placement: { template, foot, flipped: false, pose, registrations: [], passes: {} },
+    placement: { template, foot: onMachine.id, flipped: false, pose, registrations: [], passes: {} },
   };
 }
 
@@ -49,10 +54,14 @@ export function writeBroughtIn(plan: Draft<Plan>, { sheet, newSheet, id, placeme
   plan.sheets[sheet]!.placements[id] = { ...placement, pose: { ...placement.pose } } as Draft<Placement>;
 }
 
-/** Lays a template on the middle of the area on the table and picks it out. */
+/**
+ * Lays a template on the middle of the area on the table and picks it out. Where that is out of sight, it lies in the middle of what
+ * is seen; and where the same template lies already, a little beside it.
+ */
 export function layTemplate(session: Session, template: string): void {
   const state = session.getState();
-  const brought = broughtIn(state, template);
+  const on = onTable(state);
+  const brought = on && broughtIn(state, template, freePlace(state, on, template));
   if (!brought) return;
   changePlan(session, `Lay ${nameOfTemplate(state, template)}`, (plan) => writeBroughtIn(plan, brought), {
     kind: 'placement',
@@ -66,10 +75,20 @@ export function nameOfTemplate(state: SessionState, template: string): string {
   return planOf(state).kit.templates[template]?.name ?? 'a template';
 }
 
-/** The name itself if it is free among the keys of a map, or else with the first number that makes it so. */
-function freeId(taken: { readonly [id: string]: unknown }, name: string): string {
-  for (let i = 1; ; i++) {
-    const id = i === 1 ? name : `${name}-${i}`;
-    if (!(id in taken)) return id;
-  }
+/** So far beside one another lie two of the same template that would otherwise lie as one, in inches each way. */
+const BESIDE = 1;
+
+function freePlace(state: SessionState, on: OnTable, template: string): Point<'area'> {
+  const { view, table } = state;
+  const axes = axesFor(on);
+  const seen = onScreen(view, carry(axes, { x: 0, y: 0 }));
+  const isSeen = table.width === 0 || (seen.x >= 0 && seen.y >= 0 && seen.x <= table.width && seen.y <= table.height);
+  let at: Point<'area'> = isSeen ? { x: 0, y: 0 } : carry(inverse(axes), onQuilt(view, { x: table.width / 2, y: table.height / 2 }));
+  const same = Object.entries(on.sheet?.sheet.placements ?? {}).filter(([, placement]) => placement.template === template);
+  const middles = same.flatMap(([id]) => {
+    const laid = laidOn(state, on, id);
+    return laid ? [carry(laid.pose, middleOf(laid.template))] : [];
+  });
+  while (middles.some((middle) => distance(middle, at) < EYE)) at = { x: at.x + BESIDE, y: at.y + BESIDE };
+  return at;
 }

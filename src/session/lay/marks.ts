@@ -5,6 +5,7 @@ import { pointAlong } from '../../geometry/measure.ts';
 import { nearestOnPath } from '../../geometry/nearest.ts';
 import { type Point, type Vec, between, moved, unit } from '../../geometry/point.ts';
 import { type Pose, after, carry, carryVec } from '../../geometry/pose.ts';
+import { lettersOf } from '../../num/letters.ts';
 import type { LaidPlacement } from '../../stitch/laid-placement.ts';
 import { requirementOf } from '../../place/place.ts';
 import { equationsOf } from '../../place/requirement.ts';
@@ -113,7 +114,7 @@ function endMarks(laid: LaidPlacement, axes: Pose<'area', 'quilt'>, needle: Pose
       return {
         pass: pass.pass,
         end,
-        letter: letterOf(2 * i + (end === 'start' ? 0 : 1)),
+        letter: lettersOf(2 * i + (end === 'start' ? 0 : 1)),
         at,
         outward: { x: -inward.x, y: -inward.y },
         mark: [edgeAt, moved(edgeAt, inward, MARK)],
@@ -121,12 +122,6 @@ function endMarks(laid: LaidPlacement, axes: Pose<'area', 'quilt'>, needle: Pose
       };
     });
   });
-}
-
-/** A, B, ... Z, A2, B2 ... */
-function letterOf(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : `${letter}${Math.floor(index / 26) + 1}`;
 }
 
 function wayMark(pass: Found, laid: LaidPlacement, axes: Pose<'area', 'quilt'>): WayMark {

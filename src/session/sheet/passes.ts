@@ -5,6 +5,7 @@ import type { Pass, PassEnd } from '../../model/plan.ts';
 import type { NeedleLine } from '../../needle/needle-line.ts';
 import type { LaidPass } from '../../stitch/laid-placement.ts';
 import { type LengthStyle, writeLength } from '../../num/inches.ts';
+import { lettersOf } from '../../num/letters.ts';
 import { SAME_POINT } from '../../num/tolerances.ts';
 import { changePlan } from '../change-plan.ts';
 import { laidHere } from '../lay/on-table.ts';
@@ -36,7 +37,7 @@ export function readPasses(state: SessionState, laying: Laying, style: LengthSty
   return Object.entries(laying.placement.passes).map(([id, pass], i) => {
     const line = lineOf(laying, pass);
     const stops = line ? stopsAlong(laying, pose, line) : [];
-    const letters = [letterAt(2 * i), letterAt(2 * i + 1)] as const;
+    const letters = [lettersOf(2 * i), lettersOf(2 * i + 1)] as const;
     return { id, pass, letters, spoken: sayPass(pass, letters, laying, style), laid: laid?.passes.find((one) => one.pass === id), line, stops };
   });
 }
@@ -81,10 +82,6 @@ export function endChoices({ stops }: ReadPass, laying: Laying, style: LengthSty
 /** The same for the same place, however the plan says that it is the first crossing. */
 export function keyOfEnd(end: PassEnd): string {
   return 'crosses' in end ? `${end.crosses} ${end.nth ?? 1}` : `along ${end.along}`;
-}
-
-function letterAt(index: number): string {
-  return String.fromCharCode(65 + (index % 26));
 }
 
 /**

@@ -10,7 +10,7 @@ import { sayAreas } from './area-words.ts';
 import { addPass } from './passes.ts';
 import { MOST_BESIDE, laySideBySide, seeThrough, toggleBeside } from './seen.ts';
 import { chooseToSew, copySheet, leaveOut, moveSheet, noteOnSheet, putSheetAway, renameSheet, setAreas, takeSheet } from './sheets.ts';
-import { letterOf, stackOf } from './stack.ts';
+import { stackOf } from './stack.ts';
 
 const empty = (name: string, chosen = false): Sheet => ({ name, for: { kind: 'block' }, chosen, placements: {}, repeat: [], fills: {} });
 
@@ -32,10 +32,6 @@ describe('the stack', () => {
     expect(stack.areas).toHaveLength(20);
     workOn(session, { sheet: undefined, area: 'border:1:top' });
     expect(names(session)).toEqual(['Side']);
-  });
-
-  it('letters go on after Z as columns of a spreadsheet do', () => {
-    expect([0, 25, 26, 51, 52, 701, 702].map(letterOf)).toEqual(['A', 'Z', 'AA', 'AZ', 'BA', 'ZZ', 'AAA']);
   });
 });
 

@@ -2,6 +2,7 @@
 
 import type { Draft } from 'immer';
 import type { Plan, Sheet, SheetFor } from '../../model/plan.ts';
+import { lettersOf } from '../../num/letters.ts';
 import { areasFor, sheetIds } from '../../stitch/sheet-areas.ts';
 import type { Area } from '../../top/area.ts';
 import { changePlan } from '../change-plan.ts';
@@ -10,7 +11,7 @@ import { workOn } from '../lay/on-table.ts';
 import { NOTHING } from '../selection.ts';
 import { type Session, type SessionState, planOf } from '../store.ts';
 import { allOfKind } from './area-words.ts';
-import { idsInStack, letterOf, stackOf } from './stack.ts';
+import { idsInStack, stackOf } from './stack.ts';
 
 /** Takes a new sheet for all areas of the kind on the table (or for those told) and lays it there. The first sheet for an area is sewn. */
 export function takeSheet(session: Session, target?: SheetFor): string | undefined {
@@ -149,8 +150,8 @@ function addSheet(session: Session, label: string, base: string, sheet: Sheet, a
 function freeName(state: SessionState, target: SheetFor): string {
   const names = new Set(Object.values(planOf(state).sheets).map(({ name }) => name));
   let i = idsInStack(state, target).length;
-  while (names.has(`Sheet ${letterOf(i)}`)) i += 1;
-  return `Sheet ${letterOf(i)}`;
+  while (names.has(`Sheet ${lettersOf(i)}`)) i += 1;
+  return `Sheet ${lettersOf(i)}`;
 }
 
 function isSewnAlready(state: SessionState, mine: readonly Area[]): boolean {

@@ -1,5 +1,6 @@
 // The stack of tracing sheets for the kind of area on the table: what lies at the left.
 
+import { lettersOf } from '../../num/letters.ts';
 import type { SheetFor } from '../../model/plan.ts';
 import type { Sheet } from '../../model/plan.ts';
 import { areasFor, sheetIds } from '../../stitch/sheet-areas.ts';
@@ -34,7 +35,7 @@ export function stackOf(state: SessionState): Stack | undefined {
     kind,
     areas: areasFor(kind, state.evaluation.top.areas),
     on,
-    sheets: idsInStack(state, kind).map((id, i) => ({ id, sheet: planOf(state).sheets[id]!, letter: letterOf(i), isOnTable: id === on.sheet?.id })),
+    sheets: idsInStack(state, kind).map((id, i) => ({ id, sheet: planOf(state).sheets[id]!, letter: lettersOf(i), isOnTable: id === on.sheet?.id })),
   };
 }
 
@@ -45,10 +46,4 @@ export function idsInStack(state: SessionState, { kind, border }: SheetFor): rea
     const target = plan.sheets[id]!.for;
     return target.kind === kind && (target.border === undefined || border === undefined || target.border === border);
   });
-}
-
-/** A to Z, then AA, AB ... */
-export function letterOf(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : `${letterOf(Math.floor(index / 26) - 1)}${last}`;
 }

@@ -2,7 +2,7 @@
 
 import type { Border, Clearance, Side } from '../../model/plan.ts';
 import { changePlan } from '../change-plan.ts';
-import { type as typeInto } from '../kit/typing.ts';
+import { type as typeInto } from '../typing.ts';
 import type { Session } from '../store.ts';
 
 const USUAL: Border = { width: 5, corners: 'mitred' };

@@ -2,7 +2,7 @@
 
 import type { Blocks, Place, Top } from '../../model/plan.ts';
 import { changePlan } from '../change-plan.ts';
-import { type as typeInto } from '../kit/typing.ts';
+import { type as typeInto } from '../typing.ts';
 import { type Session, planOf } from '../store.ts';
 
 /** What a field of the blocks is called, for the list of what was done. */

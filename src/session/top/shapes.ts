@@ -2,7 +2,7 @@
 
 import { changePlan } from '../change-plan.ts';
 import { freeId } from '../free-id.ts';
-import { type as typeInto } from '../kit/typing.ts';
+import { type as typeInto } from '../typing.ts';
 import { type Session, planOf } from '../store.ts';
 import type { ShapeUse } from './drawing.ts';
 import { type Outline, outlineData } from './outlines.ts';

@@ -5,7 +5,7 @@ import { layTop } from '../../top/lay-top.ts';
 import { undo } from '../change-plan.ts';
 import { runGestures } from '../gesture/node.ts';
 import { drawing } from '../gesture/drawing.ts';
-import { keepTyped } from '../kit/typing.ts';
+import { keepTyped } from '../typing.ts';
 import { fitTop, sizeTable } from '../look.ts';
 import { type Session, createSession, planOf } from '../store.ts';
 import { onScreen } from '../view.ts';

@@ -1,7 +1,7 @@
 // Changes made while something is typed: all that is typed into one field, or one form, is one step of undo.
 
-import { type Recipe, abandonGesture, beginGesture, keepGesture, moveGesture } from '../change-plan.ts';
-import type { Session } from '../store.ts';
+import { type Recipe, abandonGesture, beginGesture, keepGesture, moveGesture } from './change-plan.ts';
+import type { Session } from './store.ts';
 
 /** Shows what the typing comes to so far; the recipe tells the whole change since the typing began. */
 export function type(session: Session, label: string, recipe: Recipe): void {
