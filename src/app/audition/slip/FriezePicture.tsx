@@ -4,7 +4,7 @@ import { carryPath } from '../../../geometry/change.ts';
 import { openPath, straight } from '../../../geometry/path.ts';
 import { writePathData } from '../../../geometry/svg/write.ts';
 import type { Frieze } from '../../../model/plan.ts';
-import { friezeMotions } from '../../../stitch/frieze.ts';
+import { friezeMotions } from '../../../place/frieze.ts';
 
 const COUNT = 4;
 const WIDTH = 8;
