@@ -3,10 +3,10 @@
 // space of the equations at the solution, tried with a finite move so that only true slides and turns are called so.
 
 import { TURN, shortestTurn } from '../num/angle.ts';
-import { MET, SAME_POINT } from '../num/tolerances.ts';
+import { MET, SAME_ANGLE, SAME_POINT } from '../num/tolerances.ts';
 import { boundsOf, middleOfBounds } from '../geometry/bounds.ts';
-import { type Point, type Vec, distance, unit } from '../geometry/point.ts';
-import { type Pose, after, carry, turnAbout } from '../geometry/pose.ts';
+import { type Point, type Vec, between, cross, distance, dot, moved, plus, quarterTurned, scaled, unit } from '../geometry/point.ts';
+import { type Pose, after, carry, mirrorAcross, turnAbout } from '../geometry/pose.ts';
 import type { Path } from '../geometry/path.ts';
 import { type Row, type Triple, freeWays, step } from './least-squares.ts';
 import { type Requirement, equationsOf } from './requirement.ts';
@@ -39,30 +39,34 @@ export interface RegisterOptions {
   readonly outline: Path<'template'>;
   /** `nearest` takes the first pose the search comes to from where the template lies; `all` looks for every distinct one. */
   readonly search?: 'nearest' | 'all';
+  /** With `either`, poses with the other face up are looked for as well; otherwise the face stays as it lies. */
+  readonly faces?: 'as-laid' | 'either';
 }
 
 /** The poses that meet all requirements, in inches and radians, or which of them stand in each other's way. */
 export function register(requirements: readonly Requirement[], options: RegisterOptions): Registered {
   const body = bodyOf(options.outline);
-  const solutions = solve(requirements, options.from, body, options.search === 'nearest');
+  const laid = solve(requirements, options.from, body, options.search === 'nearest');
+  const over = options.faces === 'either' && (options.search !== 'nearest' || laid.length === 0) ? solve(requirements, turnedOver(options.from, body), body, options.search === 'nearest') : [];
+  const solutions = nearestFirst([...laid, ...over], options.from, body);
   const first = solutions[0];
   if (!first) return conflict(requirements, options.from, body);
-  const rows = rowsAt(requirements, first, body);
-  const ways = freeWays(rows);
-  if (ways.length > 0) return { kind: 'free', poses: solutions, freedom: freedomOf(requirements, first, ways, body) };
-  return { kind: rows.length > 3 ? 'overfixed' : 'fixed', poses: solutions };
+  const freedom = freedomAt(requirements, first, body);
+  if (freedom) return { kind: 'free', poses: solutions, freedom };
+  return { kind: rowsAt(requirements, first, body).length > 3 ? 'overfixed' : 'fixed', poses: solutions };
 }
 
 // ---- the search ----
 
 /** The middle of a template and how far its body reaches, so that turning and sliding are weighed by how far the body moves. */
-interface Body {
+export interface Body {
   readonly middle: Point<'template'>;
   readonly reach: number;
   readonly corners: readonly Point<'template'>[];
 }
 
-function bodyOf(outline: Path<'template'>): Body {
+/** The middle of an outline's extent and how far it reaches from there, in inches. */
+export function bodyOf(outline: Path<'template'>): Body {
   const b = boundsOf(outline);
   const middle = middleOfBounds<'template'>(b) ?? { x: 0, y: 0 };
   const reach = Math.max(0.5, Math.hypot(b.maxX - b.minX, b.maxY - b.minY) / 2);
@@ -71,30 +75,82 @@ function bodyOf(outline: Path<'template'>): Body {
 
 const TURNS_TRIED = 12;
 const STEPS_TRIED = 60;
+/** A step that gains less than this part of what is left leads to no solution. */
+const SLOW = 1e-4;
 
 /** The distinct poses that meet the requirements and can be reached from the starts, nearest first; or the first found. */
 function solve(requirements: readonly Requirement[], from: Laid, body: Body, firstWillDo: boolean): readonly Laid[] {
   const found: Laid[] = [];
   for (const start of starts(requirements, from, body)) {
     const { pose, gap } = descend(requirements, start, body);
-    if (gap <= MET && !found.some((other) => moveBetween(other, pose, body) < 1e3 * MET)) found.push(pose);
-    // With ways left free, every start ends in a solution of its own: the nearest is the one that is meant.
-    if (found.length === 1 && (firstWillDo || freeWays(rowsAt(requirements, found[0]!, body)).length > 0)) break;
+    if (gap > MET) continue;
+    const freedom = freedomAt(requirements, pose, body);
+    // With ways left free, every start ends in a pose of its own: those that differ by a slide or turn are one solution, told by
+    // its pose nearest to where the template lay.
+    if (firstWillDo || (freedom && freedom.kind !== 'slide' && freedom.kind !== 'turn')) return [pose];
+    const nearest = nearestInFreedom(pose, freedom, from, body);
+    const meant = largest(rowsAt(requirements, nearest, body)) <= MET ? nearest : pose;
+    if (!found.some((other) => moveBetween(other, meant, body) < SAME_SOLUTION)) found.push(meant);
   }
-  return found.sort((a, b) => moveBetween(from, a, body) - moveBetween(from, b, body));
+  return nearestFirst(found, from, body);
+}
+
+/** Two poses that move the body by less than this are one solution, in inches: what double solutions are found to. */
+const SAME_SOLUTION = 1e4 * MET;
+
+function nearestFirst(poses: readonly Laid[], from: Laid, body: Body): readonly Laid[] {
+  return [...poses].sort((a, b) => moveBetween(from, a, body) - moveBetween(from, b, body));
+}
+
+/** Turned over about its own upright middle line, which stays where it is. */
+function turnedOver(pose: Laid, body: Body): Laid {
+  return after(mirrorAcross<'template'>(body.middle, Math.PI / 2), pose);
+}
+
+/** The pose slid or turned as it is free to, so as to lie as it did before as nearly as can be. */
+function nearestInFreedom(pose: Laid, freedom: Freedom | undefined, from: Laid, body: Body): Laid {
+  if (freedom?.kind === 'turn') return after(pose, turnAbout(freedom.about, from.angle - pose.angle));
+  if (freedom?.kind !== 'slide') return pose;
+  const back = dot(between(carry(pose, body.middle), carry(from, body.middle)), freedom.along);
+  return { ...pose, x: pose.x + freedom.along.x * back, y: pose.y + freedom.along.y * back };
 }
 
 function* starts(requirements: readonly Requirement[], from: Laid, body: Body): Generator<Laid> {
   yield from;
   const middle = carry(from, body.middle);
+  const startAt = (place: Point<'area'>, turn: number): Laid => {
+    const turned = after(from, turnAbout(middle, turn));
+    return { ...turned, x: turned.x + place.x - middle.x, y: turned.y + place.y - middle.y };
+  };
   const places = [middle, ...requirements.flatMap(({ target }) => (target.kind === 'curve' ? [] : [target.at]))];
   for (const place of places) {
-    for (let i = 0; i < TURNS_TRIED; i++) {
-      const turned = after(from, turnAbout(middle, (i * TURN) / TURNS_TRIED));
-      const start = { ...turned, x: turned.x + place.x - middle.x, y: turned.y + place.y - middle.y };
-      if (i > 0 || place !== middle) yield start;
-    }
+    for (let i = 0; i < TURNS_TRIED; i++) if (i > 0 || place !== middle) yield startAt(place, (i * TURN) / TURNS_TRIED);
   }
+  for (const place of placesBeside(requirements, middle, body.reach)) {
+    for (let i = 0; i < TURNS_TRIED / 2; i++) yield startAt(place, (2 * i * TURN) / TURNS_TRIED);
+  }
+}
+
+/**
+ * Places on either side of every line and in every angle between two lines: a needle line or curve that touches a line may lie on
+ * either side, and no search goes from one side to the other.
+ */
+function placesBeside(requirements: readonly Requirement[], middle: Point<'area'>, reach: number): readonly Point<'area'>[] {
+  if (!requirements.some(({ feature: { kind } }) => kind === 'needle-line' || kind === 'curve')) return [];
+  const lines = requirements.flatMap(({ target }) => (target.kind === 'line' ? [target] : []));
+  const beside = lines.flatMap(({ at, way }) => {
+    const foot = moved(at, way, dot(between(at, middle), way));
+    return [-1, 1].map((side) => moved(foot, quarterTurned(way), side * reach));
+  });
+  const inAngles = lines.flatMap((a, i) =>
+    lines.slice(i + 1).flatMap((b) => {
+      const sine = cross(a.way, b.way);
+      if (Math.abs(sine) <= SAME_ANGLE) return [];
+      const crossing = moved(a.at, a.way, cross(between(a.at, b.at), b.way) / sine);
+      return [[1, 1], [1, -1], [-1, 1], [-1, -1]].map(([f, g]) => moved(crossing, unit(plus(scaled(a.way, f!), scaled(b.way, g!))), reach));
+    }),
+  );
+  return [...inAngles, ...beside];
 }
 
 /** Goes down to the nearest least of the requirements' gaps from a start; `gap` is the largest left, in inches. */
@@ -113,7 +169,7 @@ function descend(requirements: readonly Requirement[], start: Laid, body: Body):
       rows = triedRows;
       cost = triedCost;
       damping = Math.max(damping * 0.01, 1e-18);
-      if (gain <= cost * 1e-6 && largest(rows) > MET) break;
+      if (gain <= cost * SLOW && largest(rows) > MET) break;
     } else if (largest(rows) <= MET && damping <= 1e-15) {
       break;
     } else {
@@ -125,7 +181,7 @@ function descend(requirements: readonly Requirement[], start: Laid, body: Body):
 }
 
 /** The equations with the angle weighed by the reach of the body, turning about the template's middle. */
-function rowsAt(requirements: readonly Requirement[], pose: Laid, body: Body): readonly Row[] {
+export function rowsAt(requirements: readonly Requirement[], pose: Laid, body: Body): readonly Row[] {
   const middle = carry(pose, body.middle);
   return requirements.flatMap((required) =>
     equationsOf(required, pose).map(({ value, by: [x, y, angle] }) => {
@@ -154,6 +210,12 @@ function moveBetween(a: Laid, b: Laid, body: Body): number {
 }
 
 // ---- what is left free ----
+
+/** The ways a pose that meets the requirements can still move; undefined when it cannot. */
+function freedomAt(requirements: readonly Requirement[], pose: Laid, body: Body): Freedom | undefined {
+  const ways = freeWays(rowsAt(requirements, pose, body));
+  return ways.length === 0 ? undefined : freedomOf(requirements, pose, ways, body);
+}
 
 function freedomOf(requirements: readonly Requirement[], pose: Laid, ways: readonly Triple[], body: Body): Freedom {
   if (ways.length === 3) return { kind: 'anywhere' };
