@@ -1,6 +1,6 @@
 // Words with true fractions: "3 3/16 in" with a thin space and a set fraction, spoken as it is written.
 
-import { Fragment, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 
 /** A measure and its unit stay on one line. */
 const MEASURE = /(\d) (in|cm|mm|yd|m|ft)\b/g;
@@ -16,12 +16,9 @@ export function Said({ children }: { readonly children: string }) {
     const [all, whole, fraction] = found;
     if (!isProper(fraction!)) continue;
     parts.push(text.slice(done, found.index));
-    parts.push(
-      <Fragment key={found.index}>
-        {whole !== undefined && `${whole}\u2009`}
-        <span className="fraction">{fraction}</span>
-      </Fragment>,
-    );
+    const set = <span key={found.index} className="fraction">{fraction}</span>;
+    // A whole number and its fraction stay on one line.
+    parts.push(whole === undefined ? set : <span key={found.index} className="mixed-number">{`${whole}\u2009`}{set}</span>);
     done = found.index + all.length;
   }
   parts.push(text.slice(done));

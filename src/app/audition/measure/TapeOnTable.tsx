@@ -35,6 +35,7 @@ export function TapeOnTable() {
         {begun && !ends && <circle className="tape-end" cx={begun.x} cy={begun.y} r="7" />}
         {ends && (
           <g className="laid-tape">
+            <line className="tape-rim" x1={ends[0].x} y1={ends[0].y} x2={ends[1].x} y2={ends[1].y} />
             <line className="tape-strip" x1={ends[0].x} y1={ends[0].y} x2={ends[1].x} y2={ends[1].y} />
             <line className="tape-marks" x1={ends[0].x} y1={ends[0].y} x2={ends[1].x} y2={ends[1].y} />
             {ends.map((end, i) => <circle key={i} className="tape-end" cx={end.x} cy={end.y} r="6" />)}

@@ -65,5 +65,5 @@ function Sewn({ stacked, area, what }: { readonly stacked: Stacked; readonly are
   const placements = useSession((state) => state.evaluation.placements);
   const lines = placements.filter((laid) => laid.sheet === stacked.id && laid.areas.includes(area)).flatMap((laid) => expand(laid, areasById(top.areas)).filter((line) => line.area === area));
   if (lines.length === 0) return <p className="aside">Nothing is sewn on it yet.</p>;
-  return <p className="aside"><Said>{`${lines.length === 1 ? '1 line' : `${lines.length} lines`}, ${length(lines.reduce((sum, line) => sum + line.length, 0))} in this ${what}.`}</Said></p>;
+  return <p className="aside"><Said>{`${lines.length === 1 ? '1 line' : `${lines.length} lines`} in this ${what}, ${length(lines.reduce((sum, line) => sum + line.length, 0))} of stitching.`}</Said></p>;
 }

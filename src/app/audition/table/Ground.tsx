@@ -1,7 +1,6 @@
 // Under the hands: vellum that quiets all but the area worked on, and the reference lines people line up on.
 
 import { useMemo } from 'react';
-import { boundsOf, carryBounds } from '../../../geometry/bounds.ts';
 import { carryPath } from '../../../geometry/change.ts';
 import { after, stay } from '../../../geometry/pose.ts';
 import { writePathData } from '../../../geometry/svg/write.ts';
@@ -24,21 +23,16 @@ export function Ground() {
   const veil = useMemo(() => (area ? writePathData(carryPath(area.frame, area.boundary)) : ''), [area]);
   if (!area) return null;
   const names = new Set(met.split('\n'));
-  const { minX, minY, maxX, maxY } = carryBounds(area.frame, boundsOf(area.boundary));
   return (
     <g className="working-ground">
       <path className="veil" fillRule="evenodd" d={`M${-BEYOND} ${-BEYOND}H${BEYOND}V${BEYOND}H${-BEYOND}Z${veil}`} />
       <path className="vellum-sheet" d={veil} />
-      <rect className="vellum-rim" x={minX - RIM} y={minY - RIM} width={maxX - minX + 2 * RIM} height={maxY - minY + 2 * RIM} />
       {lines.map(({ id, kind, d }) => (
         <path key={id} className={`reference-line ${kind}${names.has(id) ? ' met' : ''}`} d={d} />
       ))}
     </g>
   );
 }
-
-/** The sheet of vellum reaches a little beyond its area, in inches. */
-const RIM = 0.4;
 
 /** The repeat that says which lines there are: that of the template picked out, or else the sheet's. */
 function stepsHere(state: SessionState): readonly RepeatStep[] {

@@ -53,5 +53,7 @@ function wordsAtRest(state: SessionState): string {
   if (!laid || !laying) return '';
   const name = laying.placement.name ?? state.evaluation.plan.kit.templates[laying.placement.template]?.name ?? 'The template';
   const standing = sayStanding(laid.standing, laying.placement.registrations.length, styleOf(state.evaluation.plan));
-  return `${name}${laid.pose.flipped ? ', face down' : ''}. ${standing}`;
+  const { foot } = state;
+  const stands = foot?.placement === picked && foot.at !== undefined ? ` The foot stands at ${foot.at}.` : '';
+  return `${name}${laid.pose.flipped ? ', face down' : ''}. ${standing}${stands}`;
 }
