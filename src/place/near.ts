@@ -43,11 +43,13 @@ export function nearThings(setting: PlaceSetting, pose: Laid, reach: number): re
   return found.sort((a, b) => rank(a) - rank(b) || a.distance - b.distance);
 }
 
-/** Points on places before lines on lines, points on lines, and the needle line, which is always near something. */
+/**
+ * Places before lines, and what was etched to be lined up by before the tips of the outline, of which some lie near a line wherever
+ * the template lies; last the needle line, which is always near something.
+ */
 function rank({ registration: { put, on } }: Near): number {
   if (put.startsWith('needle-line')) return 3;
-  if (isPlace(on)) return 0;
-  return 1;
+  return isPlace(on) ? 0 : put.startsWith('tip:') ? 2 : 1;
 }
 
 function isPlace(on: string): boolean {

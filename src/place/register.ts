@@ -3,7 +3,7 @@
 // space of the equations at the solution, tried with a finite move so that only true slides and turns are called so.
 
 import { TURN, shortestTurn } from '../num/angle.ts';
-import { MET, SAME_ANGLE, SAME_POINT } from '../num/tolerances.ts';
+import { MET, SAME_ANGLE, SAME_NUMBER, SAME_POINT } from '../num/tolerances.ts';
 import { boundsOf, middleOfBounds } from '../geometry/bounds.ts';
 import { type Point, type Vec, between, cross, distance, dot, moved, plus, quarterTurned, scaled, unit } from '../geometry/point.ts';
 import { type Pose, after, carry, mirrorAcross, turnAbout } from '../geometry/pose.ts';
@@ -154,14 +154,14 @@ function placesBeside(requirements: readonly Requirement[], middle: Point<'area'
 }
 
 /** Goes down to the nearest least of the requirements' gaps from a start; `gap` is the largest left, in inches. */
-function descend(requirements: readonly Requirement[], start: Laid, body: Body): { readonly pose: Laid; readonly gap: number } {
+function descend(requirements: readonly Requirement[], start: Laid, body: Body, rowsOf = rowsAt, slow = SLOW): { readonly pose: Laid; readonly gap: number } {
   let pose = start;
-  let rows = rowsAt(requirements, pose, body);
+  let rows = rowsOf(requirements, pose, body);
   let cost = costOf(rows);
   let damping = 1e-3;
   for (let i = 0; i < STEPS_TRIED && cost > 0; i++) {
     const tried = movedBy(pose, step(rows, damping), body);
-    const triedRows = rowsAt(requirements, tried, body);
+    const triedRows = rowsOf(requirements, tried, body);
     const triedCost = costOf(triedRows);
     if (triedCost < cost) {
       const gain = cost - triedCost;
@@ -169,7 +169,7 @@ function descend(requirements: readonly Requirement[], start: Laid, body: Body):
       rows = triedRows;
       cost = triedCost;
       damping = Math.max(damping * 0.01, 1e-18);
-      if (gain <= cost * SLOW && largest(rows) > MET) break;
+      if (gain <= cost * slow && largest(rows) > MET) break;
     } else if (largest(rows) <= MET && damping <= 1e-15) {
       break;
     } else {
@@ -251,7 +251,8 @@ function conflict(requirements: readonly Requirement[], from: Laid, body: Body):
     const tried = descend(quarrel, start, body);
     if (!best || tried.gap < best.gap - MET) best = tried;
   }
-  return { kind: 'impossible', against, gap: best?.gap ?? 0, pose: from };
+  const gap = best ? descend(quarrel, best.pose, body, rowsAt, SAME_NUMBER).gap : 0;
+  return { kind: 'impossible', against, gap, pose: from };
 }
 
 /** The smallest set of requirements that no pose meets; of several as small, the first. */
@@ -281,13 +282,26 @@ export interface Settled {
 
 /**
  * For a moving hand: the pose nearest to the wished one that meets the requirements, by one search from there and no other;
- * undefined when it ends anywhere else.
+ * undefined when it ends anywhere else. A hand that slides does not mean to turn: where sliding alone does it and leaves a way to slide
+ * on, the template is not turned; with `canStand`, also where it then stands still.
  */
-export function settle(requirements: readonly Requirement[], wished: Laid, outline: Path<'template'>): Settled | undefined {
+export function settle(requirements: readonly Requirement[], wished: Laid, outline: Path<'template'>, canStand = false): Settled | undefined {
   const body = bodyOf(outline);
-  const { pose, gap } = descend(requirements, wished, body);
+  const { pose, gap } = slidOnly(requirements, wished, body, canStand) ?? descend(requirements, wished, body);
   if (gap > MET) return undefined;
   const rows = rowsAt(requirements, pose, body);
   const free = freeWays(rows).length;
   return { pose: { ...pose, angle: shortestTurn(pose.angle) }, free, overfixed: rows.length > 3 - free };
+}
+
+/** Met by sliding alone; undefined when that is not enough or, unless it may come to stand, when it could then slide no more. */
+function slidOnly(requirements: readonly Requirement[], wished: Laid, body: Body, canStand: boolean) {
+  const slid = descend(requirements, wished, body, unturned);
+  if (slid.gap > MET) return undefined;
+  // Turning is among the ways that rows without it leave free.
+  return canStand || freeWays(unturned(requirements, slid.pose, body)).length > 1 ? slid : undefined;
+}
+
+function unturned(requirements: readonly Requirement[], pose: Laid, body: Body): readonly Row[] {
+  return rowsAt(requirements, pose, body).map(({ value, by: [x, y] }) => ({ value, by: [x, y, 0] as const }));
 }

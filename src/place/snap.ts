@@ -37,16 +37,35 @@ export function snap(setting: PlaceSetting, held: readonly Registration[], wishe
   const from = pose;
   for (const near of nearThings(setting, pose, reach).slice(0, TRIED)) {
     if (says(held, near.registration) || says(made.map((m) => m.registration), near.registration)) continue;
-    const read = requirementOf(near.registration, setting);
-    if (!read.ok) continue;
-    const tried = settle([...kept, read.value], pose, outline);
-    if (!tried || tried.overfixed || !isSmallMove(from, tried.pose, setting, reach)) continue;
+    if (made.length > 0 && isChance(near.registration)) continue;
+    const found = drawn(near);
+    if (!found) continue;
+    const { tried } = found;
     pose = tried.pose;
-    kept.push(read.value);
-    made.push(near);
+    kept.push(found.requirement);
+    made.push({ ...near, registration: found.registration });
     if (tried.free === 0) break;
   }
   return { pose, made };
+
+  /** What of a pull adds to what holds already: all of it or, of a line that runs through a place that is held, the way it points. */
+  function drawn({ registration }: Near) {
+    for (const asked of registration.put.startsWith('etching:') ? [registration, { ...registration, angle: 0 }] : [registration]) {
+      const read = requirementOf(asked, setting);
+      const tried = read.ok ? settle([...kept, read.value], pose, outline, true) : undefined;
+      if (!read.ok || !tried || tried.overfixed || !isSmallMove(from, tried.pose, setting, reach)) continue;
+      if (asked === registration || read.value.feature.kind === 'line') return { registration: asked, requirement: read.value, tried };
+    }
+    return undefined;
+  }
+}
+
+/**
+ * The needle line, or a tip near a line, when something else was lined up already: more often chance than meant, and it would turn
+ * the template in a hand that only slides it.
+ */
+function isChance({ put, on }: Registration): boolean {
+  return put.startsWith('needle-line') || (put.startsWith('tip:') && (on.startsWith('line:') || on.startsWith('stitched:')));
 }
 
 function says(all: readonly Registration[], one: Registration): boolean {

@@ -4,8 +4,6 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { styleOf } from '../../../model/length-style.ts';
 import type { Registration } from '../../../model/plan.ts';
-import { requirementOf } from '../../../place/place.ts';
-import { sayRegistration } from '../../../place/say.ts';
 import type { Standing } from '../../../place/place.ts';
 import type { Laying } from '../../../session/lay/setting.ts';
 import { type PinWord, type ReadPin, addPin, canAskAngle, changePin, onsFor, putsOf, readPins, takePinOut } from '../../../session/sheet/pins.ts';
@@ -29,25 +27,15 @@ export function PinsPart({ laying, standing }: PinsPartProps) {
   const shownIn = useSession((state) => state.evaluation.plan.shownIn);
   const inHand = useSession((state) => state.inHand);
   const pins = readPins(laying, styleOf({ shownIn }));
-  const made = inHand?.placements.includes(laying.id) ? inHand.made : [];
+  // What letting go will pin is among the registrations already, since the hand lays the template by them.
+  const made = inHand?.placements.includes(laying.id) ? inHand.made.map(({ registration }) => registration) : [];
+  const isMade = ({ put, on }: Registration) => made.some((one) => one.put === put && one.on === on);
   return (
     <SlipPart title="How it lies">
       <ul className="pins">
-        {pins.map((pin) => <PinRow key={pin.index} laying={laying} pin={pin} state={stateOf(pin, standing)} />)}
-        {made.map(({ registration }) => {
-          const read = requirementOf(registration, laying.setting);
-          return (
-            <li key={`${registration.put} ${registration.on}`} className="pin">
-              <PinSign state="asked" />
-              <div>
-                <p className="sentence"><Said>{read.ok ? sayRegistration(registration, read.value, styleOf({ shownIn })) : read.problem}</Said></p>
-                <p className="aside">Not held yet</p>
-              </div>
-            </li>
-          );
-        })}
+        {pins.map((pin) => <PinRow key={pin.index} laying={laying} pin={pin} state={isMade(pin.registration) ? 'asked' : stateOf(pin, standing)} />)}
       </ul>
-      {pins.length === 0 && made.length === 0 && <p className="aside">Slide it until an etching meets a line, or add a pin by hand.</p>}
+      {pins.length === 0 && <p className="aside">Slide it until an etching meets a line, or add a pin by hand.</p>}
       <AddPin laying={laying} />
     </SlipPart>
   );
