@@ -11,6 +11,7 @@ import { EYE, SAME_POINT, UNDER_FOOT } from '../../num/tolerances.ts';
 import type { Pass, PassEnd } from '../../model/plan.ts';
 import type { NeedleLine } from '../../needle/needle-line.ts';
 import { crossingsAlong } from '../../stitch/pass.ts';
+import type { ReferenceLine } from '../../top/area.ts';
 import { extended } from '../../top/extended.ts';
 import type { Laid } from './placed.ts';
 import type { Laying } from './setting.ts';
@@ -159,18 +160,33 @@ export function toNeedleLine(laying: Laying, pose: Laid): Pose<'quilt', 'templat
 
 /**
  * The same stretch of a needle line under another pose: an end on a reference line stays on it where it still crosses near that
- * place, and is told by the distance along where it does not.
+ * place, goes on to the line that crosses just there now (a template turned over on a diagonal changes one centre line for the other),
+ * and is told by the distance along where there is none.
  */
 export function keptEnd(laying: Laying, pose: Laid, line: NeedleLine, end: PassEnd, along: number, reach: number): PassEnd {
   if ('along' in end) return end;
-  const reference = laying.setting.lines.find(({ id }) => `line:${id}` === end.crosses);
+  const { lines } = laying.setting;
+  const reference = lines.find(({ id }) => `line:${id}` === end.crosses);
   if (!reference) return end;
-  const crossings = crossingsAlong(reference, line, { pose, needleOffset: laying.needleOffset });
+  const stays = crossingAt(laying, pose, line, reference, along, reach);
+  if (stays) return stays;
+  for (const other of lines) {
+    const there = crossingAt(laying, pose, line, other, along, UNDER_FOOT);
+    if (there) return there;
+  }
+  return { along: roundedAlong(along) };
+}
+
+/** The crossing of a reference line nearest to a place along a needle line, within so many inches of it. */
+function crossingAt(laying: Laying, pose: Laid, line: NeedleLine, reference: ReferenceLine, along: number, reach: number): PassEnd | undefined {
   let nth = -1;
-  crossings.forEach((crossing, i) => {
+  let least = reach;
+  crossingsAlong(reference, line, { pose, needleOffset: laying.needleOffset }).forEach((crossing, i) => {
     const away = Math.abs(apartAlong(line, along, crossing));
-    if (away <= reach && (nth < 0 || away < Math.abs(apartAlong(line, along, crossings[nth]!)))) nth = i;
+    if (away > least || (nth >= 0 && away === least)) return;
+    nth = i;
+    least = away;
   });
-  if (nth < 0) return { along: roundedAlong(along) };
-  return nth === 0 ? { crosses: end.crosses } : { crosses: end.crosses, nth: nth + 1 };
+  if (nth < 0) return undefined;
+  return { crosses: `line:${reference.id}`, ...(nth > 0 && { nth: nth + 1 }) };
 }

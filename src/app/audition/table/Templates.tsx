@@ -4,6 +4,9 @@
 import { memo, useLayoutEffect, useRef } from 'react';
 import { boundsOf } from '../../../geometry/bounds.ts';
 import { stretchOfPath } from '../../../geometry/change.ts';
+import { pathLength, pointAlong } from '../../../geometry/measure.ts';
+import { nearestOnPath } from '../../../geometry/nearest.ts';
+import { between, moved, partWay, unit } from '../../../geometry/point.ts';
 import { type Pose, after, carryVec } from '../../../geometry/pose.ts';
 import { writePathData } from '../../../geometry/svg/write.ts';
 import type { TemplateShape } from '../../../model/kit/shape.ts';
@@ -107,7 +110,6 @@ interface SheetProps {
 const Sheet = memo(function Sheet({ ref, className, shape, needle, scale, part }: SheetProps) {
   const box = boxOf(shape, needle);
   const edges = [shape.outline, ...shape.windows.map(({ path }) => path)].map(writePathData).join('');
-  const { minX, minY } = boundsOf(shape.outline);
   return (
     <svg
       ref={ref}
@@ -128,7 +130,7 @@ const Sheet = memo(function Sheet({ ref, className, shape, needle, scale, part }
           <path className="edge" d={edges} />
           <path className="shine" d={edges} />
           <path className="missed" d={needle.missed.map(({ from, start, end }) => writePathData(stretchOfPath(edgeNamed(shape, from), start, end))).join('')} />
-          <path className="turned-corner" d={turnedCorner(minX, minY)} />
+          <path className="turned-corner" d={turnedCorner(shape)} />
         </>
       )}
       {part === 'dots' && <path className="dots" d={needle.lines.map(({ path }) => writePathData(path)).join('')} />}
@@ -136,10 +138,19 @@ const Sheet = memo(function Sheet({ ref, className, shape, needle, scale, part }
   );
 });
 
-/** The sign of a template that lies face down: a small corner turned over, at its upper left. */
-function turnedCorner(x: number, y: number): string {
-  return `M${x} ${y + 0.35}L${x + 0.35} ${y}L${x + 0.35} ${y + 0.35}Z`;
+/** The sign of a template that lies face down: a small corner turned in, where the outline comes nearest to the upper left of its extent. */
+function turnedCorner({ outline }: TemplateShape): string {
+  const { minX, minY, maxX, maxY } = boundsOf(outline);
+  const { along } = nearestOnPath(outline, { x: minX, y: minY });
+  const reach = Math.min(TURNED, pathLength(outline) / 16);
+  const [from, to] = [pointAlong(outline, along - reach).point, pointAlong(outline, along + reach).point];
+  const middle = partWay(from, to, 0.5);
+  const tip = moved(middle, unit(between(middle, { x: (minX + maxX) / 2, y: (minY + maxY) / 2 })), reach * 0.8);
+  return `M${from.x} ${from.y}L${tip.x} ${tip.y}L${to.x} ${to.y}Z`;
 }
+
+/** A turned corner takes so much of the edge either way, in inches. */
+const TURNED = 0.4;
 
 /** The template with its needle line round it, and a little room for shadows and strokes; in inches. */
 function boxOf(shape: TemplateShape, needle: NeedleLines) {
