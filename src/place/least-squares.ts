@@ -24,7 +24,8 @@ export function spreadOf(rows: readonly Row[]): Spread {
   const v = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
   for (let sweep = 0; sweep < 30; sweep++) {
     const off = Math.abs(a[0]![1]!) + Math.abs(a[0]![2]!) + Math.abs(a[1]![2]!);
-    if (off === 0) break;
+    // Each sweep squares what is left, so what is below rounding here is nothing after.
+    if (off <= Number.EPSILON * (a[0]![0]! + a[1]![1]! + a[2]![2]!)) break;
     for (const [p, q] of [[0, 1], [0, 2], [1, 2]] as const) rotate(a, v, p, q);
   }
   const order = [0, 1, 2].sort((i, j) => a[j]![j]! - a[i]![i]!);
