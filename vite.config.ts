@@ -1,12 +1,14 @@
 import react from '@vitejs/plugin-react';
+import { createHash } from 'node:crypto';
 import { type Plugin, defineConfig } from 'vite';
+import { OPEN_ROOMS, ROOM_NAMES } from './src/session/rooms.ts';
 
 // What the page may load: its own files and nothing else. The server sends the same as a header; here it holds even when
 // the built files are served by something else. `frame-ancestors` only works as a header.
-const CONTENT_SECURITY_POLICY = [
+const contentSecurityPolicyFor = (html: string) => [
   "default-src 'none'",
-  "script-src 'self'",
-  "style-src 'self'",
+  `script-src 'self'${hashesOf(html, 'script')}`,
+  `style-src 'self'${hashesOf(html, 'style')}`,
   "img-src 'self' blob: data:",
   "font-src 'self'",
   "connect-src 'self'",
@@ -19,7 +21,7 @@ const CONTENT_SECURITY_POLICY = [
 export default defineConfig({
   root: 'src/app',
   base: './',
-  plugins: [react(), englishOnly(), contentSecurityPolicy()],
+  plugins: [react(), englishOnly(), roomsOfPage(), contentSecurityPolicy()],
   build: {
     outDir: '../../dist/app',
     emptyOutDir: true,
@@ -39,9 +41,23 @@ function contentSecurityPolicy(): Plugin {
     name: 'content-security-policy',
     apply: 'build',
     // As text, since the tag helper would write the quotes as entities and the server reads the policy from the page.
-    transformIndexHtml: (html) =>
-      html.replace('<meta charset="utf-8" />', `$&\n    <meta http-equiv="Content-Security-Policy" content="${CONTENT_SECURITY_POLICY}" />`),
+    transformIndexHtml: {
+      order: 'post',
+      handler: (html) => html.replace('<meta charset="utf-8" />', `$&\n    <meta http-equiv="Content-Security-Policy" content="${contentSecurityPolicyFor(html)}" />`),
+    },
   };
+}
+
+/** What stands in the page itself is let through by what it says, to the letter (CSP Level 3, 2.3.1, hash-source). */
+function hashesOf(html: string, element: 'script' | 'style'): string {
+  const inner = [...html.matchAll(new RegExp(`<${element}>([^]*?)</${element}>`, 'g'))].map(([, text]) => text!);
+  return inner.map((text) => ` 'sha256-${createHash('sha256').update(text).digest('base64')}'`).join('');
+}
+
+/** The rooms stand in the page from the first moment, under the names the app knows them by. */
+function roomsOfPage(): Plugin {
+  const links = OPEN_ROOMS.map((room) => `<a href="#${room}" data-name="${ROOM_NAMES[room]}">${ROOM_NAMES[room]}</a>`).join('');
+  return { name: 'rooms-of-page', transformIndexHtml: (html) => html.replace('<!-- rooms -->', links) };
 }
 
 /** The interface library speaks 34 languages and the app one; the others are left at home. */

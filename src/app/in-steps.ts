@@ -32,3 +32,28 @@ export function whenSpare(act: (spare: () => number) => void): () => void {
   const asked = requestIdleCallback((moment) => act(() => moment.timeRemaining()), { timeout: PATIENCE });
   return () => cancelIdleCallback(asked);
 }
+
+/** The browser is let go on after so long at the latest, in milliseconds. */
+const AT_A_TIME = 8;
+
+/** Does all steps as soon as can be without holding the browser up. */
+export async function gently(steps: Iterator<unknown, unknown>): Promise<void> {
+  let began = performance.now();
+  while (!steps.next().done) {
+    if (performance.now() - began < AT_A_TIME) continue;
+    await breath();
+    began = performance.now();
+  }
+}
+
+/** A moment for the browser to draw and to listen. */
+export function breath(): Promise<void> {
+  return new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(undefined);
+  });
+}

@@ -4,10 +4,13 @@ import './look/fonts.css';
 import './look/tokens.css';
 import './look/cloth.css';
 import './look/base.css';
+import { startTransition } from 'react';
 import { createRoot } from 'react-dom/client';
 import { newPlan } from '../model/new-plan.ts';
 import { createSession } from '../session/store.ts';
 import { App } from './App.tsx';
+import { findingsAtLeisure } from './findings-at-leisure.ts';
+import { whenSpare } from './in-steps.ts';
 import { HAND, MOVEMENT, THEME } from './look/choices.ts';
 import { EXAMPLES } from './plans/examples.ts';
 import { createKeeper } from './plans/keeper.ts';
@@ -28,13 +31,18 @@ const root = createRoot(document.getElementById('app')!);
 const PATIENCE = 4000;
 
 void layFirstPlan().then(() => {
-  root.render(
-    <SessionContext value={session}>
-      <KeeperContext value={keeper}>
-        <App />
-      </KeeperContext>
-    </SessionContext>,
-  );
+  // As a transition it is made bit by bit; until all of it is there the page shows what index.html draws.
+  startTransition(() => {
+    root.render(
+      <SessionContext value={session}>
+        <KeeperContext value={keeper}>
+          <App />
+        </KeeperContext>
+      </SessionContext>,
+    );
+  });
+  // Check opens at once when the findings are known by then.
+  whenSpare(() => findingsAtLeisure(session));
 });
 
 /** What lay here last, or on any table, if it can be read; the first example otherwise; a single block when not even that. */
@@ -42,7 +50,7 @@ async function layFirstPlan(): Promise<void> {
   const last = lastPlan();
   if (last?.kind !== 'example' && (await Promise.race([layOwn(last?.id), waited(PATIENCE)]))) return;
   const example = EXAMPLES.find(({ id }) => last?.kind === 'example' && id === last.id) ?? EXAMPLES[0];
-  if (example) await layExample(table, example);
+  await layExample(table, example);
 }
 
 /** True when the plan, or the one laid last that can be read, lies on the table. */

@@ -46,7 +46,7 @@ export function drawTop(evaluation: Drawable, options: DrawOptions = {}): Displa
 }
 
 function gather(evaluation: Drawable, options: DrawOptions, area: Area | undefined, wanted: ReadonlySet<Layer>, stitches: () => readonly Item[]): readonly (readonly Item[])[] {
-  const { plan, top, findings = [] } = evaluation;
+  const { plan, top } = evaluation;
   const any = (...layers: readonly Layer[]) => layers.some((layer) => wanted.has(layer));
   const shown = shownTemplates(evaluation, options, area);
   const groups: (readonly Item[])[] = [];
@@ -64,7 +64,7 @@ function gather(evaluation: Drawable, options: DrawOptions, area: Area | undefin
   }
   if (any('needle')) groups.push(stitches());
   if (any('finding')) {
-    const signs = signsOf(findings, top.areas);
+    const signs = signsOf(evaluation.findings ?? [], top.areas);
     const here = area ? signs.filter((sign) => sign.finding.where.area === area.id || (sign.finding.where.area === undefined && whereIs(boundaryOf(area), sign.at) !== 'outside')) : signs;
     groups.push(here.flatMap(drawnSign));
   }

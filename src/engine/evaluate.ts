@@ -3,8 +3,10 @@
 
 import { check, checkInSteps } from '../check/check.ts';
 import type { Finding } from '../check/finding.ts';
+import { shapeOf } from '../model/kit/shape-of.ts';
 import { styleOf } from '../model/length-style.ts';
 import type { Plan, Top } from '../model/plan.ts';
+import { needleLines } from '../needle/needle-lines.ts';
 import { expand } from '../stitch/expand.ts';
 import { laySheet } from '../stitch/lay.ts';
 import { chosenSheets, sheetIds } from '../stitch/sheet-areas.ts';
@@ -17,6 +19,26 @@ import type { Evaluation } from './evaluation.ts';
 export function setOut(plan: Plan): Omit<Evaluation, 'findings'> {
   const laid = laidOut(plan);
   return { ...laid, lines: linesOf(laid) };
+}
+
+/** Sets a plan out bit by bit, so that a screen can be drawn in between; afterwards the stages remember it, and evaluating it takes little time. */
+export function* setOutInSteps(plan: Plan): Generator<undefined, void, undefined> {
+  const top = divided(plan);
+  yield;
+  for (const id of sheetIds(plan)) {
+    const sheet = plan.sheets[id]!;
+    for (const placement of Object.values(sheet.placements)) {
+      const template = plan.kit.templates[placement.template];
+      const foot = plan.kit.feet[placement.foot];
+      const shape = template && shapeOf(template);
+      if (!shape?.ok || !foot) continue;
+      yield;
+      needleLines(shape.value, foot.diameter);
+      yield;
+    }
+    laySheet(id, sheet, plan.kit, top.areas);
+    yield;
+  }
 }
 
 /**

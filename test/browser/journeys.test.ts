@@ -32,11 +32,13 @@ function example(name: string): Plan {
 }
 
 describe('the first example', () => {
-  it('lies on the table, every stitched line a path of its own', async () => {
+  it('lies on the table with every stitched line', async () => {
     const { page } = app;
     const plan = example('tidewater');
     expect(await page.title()).toBe(`${plan.name}, Needlefall`);
-    expect(await page.locator('.settled .layer.needle path').count()).toBe(evaluate(plan).lines.length);
+    // Lines that follow the same placement share elements; each begins where the needle goes down.
+    const begun = await page.locator('.settled .layer.needle path').evaluateAll((paths) => paths.map((path) => path.getAttribute('d')!.match(/M/g)!.length));
+    expect(begun.reduce((sum, count) => sum + count, 0)).toBe(evaluate(plan).lines.length);
     expect(await page.locator('.slip h1').textContent()).toBe(plan.name);
   });
 

@@ -82,14 +82,21 @@ it('rings a needle line that lies half a foot from the drawn edge of the templat
     /** The least distance on the screen from a point to the drawn paths of a layer. */
     const nearest = (layer: string) => {
       let least = Infinity;
+      const own = document.createElementNS('http://www.w3.org/2000/svg', 'path');
       for (const path of document.querySelectorAll<SVGPathElement>(`.settled .layer.${layer} path`)) {
         const box = path.getBoundingClientRect();
         if (box.right < x - 100 || box.left > x + 100 || box.bottom < y - 100 || box.top > y + 100) continue;
         const to = path.getScreenCTM()!;
-        const length = path.getTotalLength();
-        for (let i = 0; i <= 2000; i++) {
-          const p = path.getPointAtLength((length * i) / 2000).matrixTransform(to);
-          least = Math.min(least, Math.hypot(p.x - x, p.y - y));
+        // Several lines may share an element; each is looked along by itself.
+        for (const data of path.getAttribute('d')!.match(/M[^M]*/g)!) {
+          own.setAttribute('d', data);
+          const length = own.getTotalLength();
+          const begins = own.getPointAtLength(0).matrixTransform(to);
+          if (Math.hypot(begins.x - x, begins.y - y) > length * Math.hypot(to.a, to.b) + 100) continue;
+          for (let i = 0; i <= 2000; i++) {
+            const p = own.getPointAtLength((length * i) / 2000).matrixTransform(to);
+            least = Math.min(least, Math.hypot(p.x - x, p.y - y));
+          }
         }
       }
       return least;

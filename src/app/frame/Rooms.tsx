@@ -16,7 +16,7 @@ export function Rooms() {
       const edge = seam.current!.getBoundingClientRect();
       seam.current!.style.setProperty('--ring-at', `${Math.round(link.left + link.width / 2 - edge.left)}px`);
     };
-    ride();
+    // Speaks once at the beginning, when the page has been laid out.
     const observer = new ResizeObserver(ride);
     observer.observe(seam.current!);
     observer.observe(here.current!);

@@ -1,6 +1,7 @@
 // Plans onto the table: one of the list, an example, a file, a new one. Each answers with what is wrong, or with nothing;
 // what lies on the table is put away only when the next plan can be read.
 
+import { setOutInSteps } from '../../engine/evaluate.ts';
 import { newPlan } from '../../model/new-plan.ts';
 import type { Plan } from '../../model/plan.ts';
 import { keepGesture, openPlan } from '../../session/change-plan.ts';
@@ -8,6 +9,7 @@ import { type Session, planOf } from '../../session/store.ts';
 import { returnTo } from '../../session/plan/lay.ts';
 import { saysTheSame } from '../../session/plan/same.ts';
 import { planDatabase } from './database.ts';
+import { gently } from '../in-steps.ts';
 import type { Example } from './examples.ts';
 import { isSameFile } from './file-access.ts';
 import type { Keeper } from './keeper.ts';
@@ -35,6 +37,8 @@ export async function layKept({ session, keeper }: KeptTable, id: string): Promi
     return read.problem.kind === 'gone' ? { fileName: 'This plan', problems: [gone] } : { fileName: read.problem.name, problems: read.problem.problems };
   }
   const kept = read.value;
+  await gently(setOutInSteps(kept.plan));
+  keepGesture(session);
   keeper.expect({ kind: 'kept', kept });
   openPlan(session, kept.plan, kept.head.file ? { kind: 'file', name: kept.head.file.name } : { kind: 'new' }, kept.history);
   rememberPlan({ kind: 'own', id });
@@ -48,6 +52,7 @@ export async function layKept({ session, keeper }: KeptTable, id: string): Promi
 export async function layExample({ session, keeper }: KeptTable, example: Example): Promise<NotOpened | undefined> {
   const read = await planOfExample(example);
   if (!read.ok) return { fileName: example.name, problems: read.problem };
+  await gently(setOutInSteps(read.value));
   keepGesture(session);
   keeper.expect({ kind: 'example', name: example.name });
   openPlan(session, read.value, { kind: 'example', name: example.name });

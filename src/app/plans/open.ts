@@ -3,7 +3,7 @@
 import type { PlanProblem } from '../../model/codec.ts';
 import type { Plan } from '../../model/plan.ts';
 import type { Outcome } from '../../num/outcome.ts';
-import { fail } from '../../num/outcome.ts';
+import { fail, ok } from '../../num/outcome.ts';
 import type { Example } from './examples.ts';
 
 /** Why a plan was not opened. */
@@ -23,14 +23,19 @@ export async function planOfFile(file: File): Promise<PlanRead> {
   return file.size > LARGEST ? tooLarge(file.size) : planIn(() => file.text());
 }
 
-/** The plan of an example, fetched from beside the page. */
+/**
+ * The plan of an example. The examples are part of the app and were tried with it: read whole, each is just what stands in its file,
+ * so the reader need not be waited for.
+ */
 export async function planOfExample(example: Example): Promise<PlanRead> {
-  return planIn(async () => {
-    const answer = await fetch(example.address);
-    if (!answer.ok) throw new Error(`${answer.status}`);
-    return answer.text();
-  });
+  try {
+    return ok(JSON.parse(await example.text()) as Plan);
+  } catch {
+    return fail([NOT_THERE]);
+  }
 }
+
+const NOT_THERE: PlanProblem = { path: '', expected: 'a file that can be read', found: 'nothing', message: 'The file could not be read. Is it still where it was?' };
 
 async function planIn(textOf: () => Promise<string>): Promise<PlanRead> {
   const codec = import('../../model/codec.ts');
@@ -39,7 +44,7 @@ async function planIn(textOf: () => Promise<string>): Promise<PlanRead> {
     text = await textOf();
   } catch {
     await codec;
-    return fail([{ path: '', expected: 'a file that can be read', found: 'nothing', message: 'The file could not be read. Is it still where it was?' }]);
+    return fail([NOT_THERE]);
   }
   const { readPlan } = await codec;
   return readPlan(text);

@@ -15,6 +15,7 @@ import { Signs } from '../table/Signs.tsx';
 import { Table } from '../table/Table.tsx';
 import { Tape } from '../table/Tape.tsx';
 import { useSession, useTheSession } from '../use-session.ts';
+import { grouped } from '../words/grouped.ts';
 import { Cautions } from '../words/Cautions.tsx';
 import { useLengths } from '../words/lengths.ts';
 import { ASKS, FindingSign } from '../words/signs.tsx';
@@ -94,7 +95,7 @@ function NothingFound({ leftSo }: { readonly leftSo: boolean }) {
   if (lines === 0) return <SlipPart title="What was looked at"><Sentence>Nothing is sewn yet, so there is nothing to check.</Sentence></SlipPart>;
   return (
     <SlipPart title="What was looked at">
-      <Sentence>{`${lines === 1 ? 'The one line keeps' : `All ${lines.toLocaleString('en')} lines keep`} ${length(rawEdge)} from the raw edge and ${length(seam)} from the seams of ${lines === 1 ? 'its area' : 'their areas'}.`}</Sentence>
+      <Sentence>{`${lines === 1 ? 'The one line keeps' : `All ${grouped(lines)} lines keep`} ${length(rawEdge)} from the raw edge and ${length(seam)} from the seams of ${lines === 1 ? 'its area' : 'their areas'}.`}</Sentence>
       <Sentence>Ends that should meet do meet, and the foot reaches every edge it is to follow.</Sentence>
       <Aside>Thickness, grips and registrations were looked at too.</Aside>
     </SlipPart>

@@ -13,6 +13,7 @@ import { LeftOutSheets } from '../top/LeftOut.tsx';
 import { Table } from '../table/Table.tsx';
 import { type Fact, Tape } from '../table/Tape.tsx';
 import { useSession, useTheSession } from '../use-session.ts';
+import { grouped } from '../words/grouped.ts';
 import { describeTop } from '../words/describe-top.ts';
 import { useLengths, useLongLengths } from '../words/lengths.ts';
 import { ShownToggles } from './shown-toggles.tsx';
@@ -39,12 +40,15 @@ export function TopRoom() {
           {top.problems.map(({ field, message }) => <Aside key={`${field}${message}`}>{message}</Aside>)}
         </SlipPart>
         <LeftOutSheets />
-        <Suspense><TopForms /></Suspense>
-        <PickedPart onShow={(id) => zoomToArea(session, id)} />
-        <SlipPart title="What is shown"><ShownToggles /></SlipPart>
-        <SlipPart title="On the table">
-          <Suspense><ContentsTree /></Suspense>
-        </SlipPart>
+        {/* What comes later comes below what is there, so that nothing moves under the eye. */}
+        <Suspense>
+          <TopForms />
+          <PickedPart onShow={(id) => zoomToArea(session, id)} />
+          <SlipPart title="What is shown"><ShownToggles /></SlipPart>
+          <SlipPart title="On the table">
+            <Suspense><ContentsTree /></Suspense>
+          </SlipPart>
+        </Suspense>
       </Slip>
     </main>
   );
@@ -75,7 +79,7 @@ function TopTape() {
   const under = useSession((state) => state.pointer && areaAt(state.evaluation.top, onQuilt(state.view, state.pointer))?.name);
   const long = useLongLengths();
   const facts: readonly Fact[] = [
-    { name: 'Stitched lines', value: evaluation.lines.length.toLocaleString('en') },
+    { name: 'Stitched lines', value: grouped(evaluation.lines.length) },
     { name: 'Stitching', value: long(sewnLength(evaluation)) },
     { name: 'Under the pointer', value: under ?? 'nothing' },
   ];

@@ -2,6 +2,7 @@
 // drawing is moved and stretched at once, and drawn anew when the hand rests or the drawing no longer covers the table.
 
 import { type CSSProperties, type ReactNode, useLayoutEffect, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import type { Layer } from '../../drawing/display-list.ts';
 import { looking } from '../../session/gesture/looking.ts';
 import type { GestureNode } from '../../session/gesture/node.ts';
@@ -56,11 +57,9 @@ export function Table({ label, layers, over, onQuilt, children, rest = looking, 
 
   useLayoutEffect(() => {
     const element = table.current!;
-    const measure = () => {
-      sizeTable(session, { width: element.clientWidth, height: element.clientHeight });
-    };
-    measure();
-    const observer = new ResizeObserver(measure);
+    // The observer speaks once at the beginning and before anything is painted; asking for the size here would have the whole page laid out
+    // an extra time. What follows is drawn at once, so that no picture of another size is seen.
+    const observer = new ResizeObserver(() => flushSync(() => sizeTable(session, { width: element.clientWidth, height: element.clientHeight })));
     observer.observe(element);
     const stop = listenToHands(element, rest(session), keys);
     return () => {

@@ -1,9 +1,14 @@
-// Paints a display list on the screen: one group a layer, one path a thing drawn, arcs as arcs. Elements of things that
-// stayed the same are kept, so a change costs what changed. Colours and line weights come from the stylesheet.
+// Paints a display list on the screen: one group a layer, in it one path for each bundle of things drawn, arcs as arcs. Elements of
+// things that stayed the same are kept, so a change costs what changed; layers that are not shown are painted once they are.
+// Colours and line weights come from the stylesheet.
 
-import { writePathData } from '../../geometry/svg/write.ts';
-import { type DisplayItem, type DisplayList, LAYERS, type Layer } from '../../drawing/display-list.ts';
+import { type DisplayItem, type DisplayList, type Drawn, LAYERS, type Layer } from '../../drawing/display-list.ts';
+import { remembered } from '../../drawing/remember.ts';
 import type { ScreenSize, View } from '../../session/view.ts';
+import { type Bundle, areSame, bundled } from './bundles.ts';
+import { screenData } from './screen-data.ts';
+
+type Item = DisplayItem<'quilt'>;
 
 const SVG = 'http://www.w3.org/2000/svg';
 
@@ -22,6 +27,11 @@ export interface ScreenPainter {
   readonly look: (view: View, table: ScreenSize, rim: number) => void;
 }
 
+interface Painted {
+  readonly bundle: Bundle;
+  readonly element: SVGElement;
+}
+
 /** A painter that owns what is inside this svg element. */
 export function screenPainter(svg: SVGSVGElement): ScreenPainter {
   svg.replaceChildren();
@@ -32,36 +42,51 @@ export function screenPainter(svg: SVGSVGElement): ScreenPainter {
     group.setAttribute('class', `layer ${layer}`);
     groups.set(layer, group);
   }
-  let elements = new Map<DisplayItem<'quilt'>, SVGElement>();
-  let lifted: SVGElement[] = [];
+  let list: DisplayList<'quilt'> | undefined;
+  let dressOf: (item: Item) => string = () => '';
+  let lifted: ReadonlySet<string> = new Set();
+  let shown: ReadonlySet<Layer> = new Set();
+  const painted = new Map<Layer, ReadonlyMap<Item, Painted>>();
+  /** Layers whose elements are not those of the list yet. */
+  const behind = new Set<Layer>();
+
+  const catchUp = () => {
+    const layers = new Set([...behind].filter((layer) => shown.has(layer)));
+    if (!list || layers.size === 0) return;
+    const items = new Map<Layer, Item[]>([...layers].map((layer) => [layer, []]));
+    for (const item of list.items) items.get(item.layer)?.push(item);
+    for (const [layer, mine] of items) {
+      const before = painted.get(layer);
+      const next = bundled(mine).map((bundle): Painted => {
+        const known = before?.get(bundle.items[0]);
+        return known && areSame(known.bundle, bundle) ? known : { bundle, element: elementFor(bundle, dressOf(bundle.items[0])) };
+      });
+      bring(groups.get(layer)!, next.map(({ element }) => element));
+      painted.set(layer, new Map(next.map((one) => [one.bundle.items[0], one])));
+      behind.delete(layer);
+    }
+    if (layers.has('needle')) liftNow();
+  };
+  const liftNow = () => {
+    for (const { bundle, element } of painted.get('needle')?.values() ?? []) element.classList.toggle('away', bundle.placement !== undefined && lifted.has(bundle.placement));
+  };
 
   return {
-    paint: (list, dressOf) => {
-      const next = new Map<DisplayItem<'quilt'>, SVGElement>();
-      const inLayers = new Map<Layer, SVGElement[]>();
-      for (const item of list.items) {
-        const element = elements.get(item) ?? elementFor(item, dressOf(item));
-        next.set(item, element);
-        const layer = inLayers.get(item.layer);
-        if (layer) layer.push(element);
-        else inLayers.set(item.layer, [element]);
-      }
-      for (const [layer, group] of groups) bring(group, inLayers.get(layer) ?? []);
-      elements = next;
+    paint: (next, dress) => {
+      list = next;
+      dressOf = dress;
+      for (const layer of LAYERS) behind.add(layer);
+      catchUp();
     },
     lift: (placements) => {
-      for (const element of lifted) element.classList.remove('away');
-      lifted = [];
-      if (placements.length === 0) return;
-      const wanted = new Set(placements);
-      for (const [item, element] of elements) {
-        if (item.layer !== 'needle' || !wanted.has(placementOf(item.source))) continue;
-        element.classList.add('away');
-        lifted.push(element);
-      }
+      if (placements.length === 0 && lifted.size === 0) return;
+      lifted = new Set(placements);
+      liftNow();
     },
     show: (layers) => {
+      shown = layers;
       for (const [layer, group] of groups) group.classList.toggle('away', !layers.has(layer));
+      catchUp();
     },
     look: (view, table, rim) => {
       svg.setAttribute('width', String(table.width + 2 * rim));
@@ -69,12 +94,6 @@ export function screenPainter(svg: SVGSVGElement): ScreenPainter {
       root.setAttribute('transform', `translate(${rim - view.x * view.scale} ${rim - view.y * view.scale}) scale(${view.scale})`);
     },
   };
-}
-
-/** `sheet/placement` of a stitched line's id, which is `area/sheet/placement/pass/image`. */
-function placementOf(line: string): string {
-  const [, sheet, placement] = line.split('/');
-  return `${sheet}/${placement}`;
 }
 
 /** Makes the group's children exactly these, in this order, moving as few as it can. */
@@ -88,10 +107,11 @@ function bring(group: SVGGElement, wanted: readonly SVGElement[]): void {
   }
 }
 
-function elementFor(item: DisplayItem<'quilt'>, dress: string): SVGElement {
+function elementFor({ items }: Bundle, dress: string): SVGElement {
+  const [item] = items;
   const element = document.createElementNS(SVG, item.kind === 'path' ? 'path' : 'text');
   if (item.kind === 'path') {
-    element.setAttribute('d', [item.path, ...(item.holes ?? [])].map(writePathData).join(''));
+    element.setAttribute('d', items.map((one) => (one.kind === 'path' ? dataOf(one) : '')).join(''));
     if (item.holes) element.setAttribute('fill-rule', 'evenodd');
     if (item.filled) element.classList.add('filled');
   } else {
@@ -104,3 +124,5 @@ function elementFor(item: DisplayItem<'quilt'>, dress: string): SVGElement {
   for (const name of dress.split(' ')) if (name !== '') element.classList.add(name);
   return element;
 }
+
+const dataOf = remembered(({ path, holes = [] }: Drawn<'quilt'>) => [path, ...holes].map(screenData).join(''));

@@ -14,13 +14,15 @@ export function BedChoice() {
   const top = useSession((state) => state.evaluation.plan.top);
   const length = useLengths();
   const [drop, setDrop] = useState(12);
+  const [isOpen, setOpen] = useState(false);
   return (
-    <details className="top-measured">
+    // Each bed is a top laid out for its size, which is done when somebody looks.
+    <details className="top-measured" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>For a bed</summary>
       <div className="top-form">
         <LengthField label="drop at the sides and the foot" least={0} most={40} value={drop} onValue={setDrop} />
         <ul className="top-beds">
-          {BEDS.map((bed) => {
+          {isOpen && BEDS.map((bed) => {
             const wanted = quiltFor(bed, drop);
             const near = layTop(topNear(top, wanted));
             const comes = `A quilt of ${length(wanted.width)} by ${length(wanted.height)}; yours comes to ${length(near.width)} by ${length(near.height)}.`;

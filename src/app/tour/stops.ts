@@ -11,6 +11,7 @@ import { type Session, type SessionState, planOf } from '../../session/store.ts'
 import { onScreen } from '../../session/view.ts';
 import { quiltPath } from '../../stitch/quilt-path.ts';
 import type { StitchedLine } from '../../stitch/stitched-line.ts';
+import { grouped } from '../words/grouped.ts';
 import type { Box } from './place-slip.ts';
 import { goToRoom } from './tour.ts';
 
@@ -172,7 +173,7 @@ function boxOf(selector: string): Box | undefined {
 }
 
 function counted(count: number, what: string): string {
-  return `${count.toLocaleString('en')} ${what}${count === 1 ? '' : 's'}`;
+  return `${grouped(count)} ${what}${count === 1 ? '' : 's'}`;
 }
 
 function inARow(parts: readonly string[]): string {

@@ -4,9 +4,9 @@
 import { type Bounds, boundsMeet, boundsOf } from '../../../geometry/bounds.ts';
 import { segmentsOf } from '../../../geometry/path.ts';
 import { type Pose, after, carryVec } from '../../../geometry/pose.ts';
-import { stretchOfSegment } from '../../../geometry/segment.ts';
 import type { LaidPass, LaidPlacement } from '../../../stitch/laid-placement.ts';
 import type { Area } from '../../../top/area.ts';
+import { inReach, short } from '../../table/screen-data.ts';
 
 type FoundPass = Extract<LaidPass, { kind: 'found' }>;
 
@@ -59,17 +59,11 @@ function carried({ xs, ys, radii, middle, reach }: Stroke, pose: Pose<'area', 'q
   }
 }
 
-/** To a thousandth of an inch and a digit more: finer than a screen shows. */
-function short(inches: number): number {
-  return Math.round(inches * 1e4) / 1e4;
-}
-
 function strokeOf(pass: FoundPass): Stroke {
   const known = strokes.get(pass);
   if (known) return known;
   const { path } = pass;
-  // Of nearly half a turn, an arc's rise would hang on the digits that are left off.
-  const segments = segmentsOf(path).flatMap((s) => (s.kind === 'arc' && Math.abs(s.sweep) > Math.PI / 2 ? [stretchOfSegment(s, 0, 0.5), stretchOfSegment(s, 0.5, 1)] : [s]));
+  const segments = segmentsOf(path).flatMap(inReach);
   const corners = [...segments.slice(0, 1).map((s) => s.from), ...segments.map((s) => s.to)];
   const { minX, minY, maxX, maxY } = boundsOf(path);
   const stroke: Stroke = {
