@@ -6,7 +6,7 @@ import { shortestTurn } from '../num/angle.ts';
 import { boundsHold, boundsOf, unionBounds } from '../geometry/bounds.ts';
 import { nearestOnPath } from '../geometry/nearest.ts';
 import { endOf, segmentsOf, startOf } from '../geometry/path.ts';
-import { type Point, angleOf, between, distance, moved } from '../geometry/point.ts';
+import { type Point, angleOf, between, distance, moved, scaled } from '../geometry/point.ts';
 import { type Pose, carry, carryVec } from '../geometry/pose.ts';
 import type { Registration } from '../model/plan.ts';
 import type { TemplateShape } from '../model/kit/shape.ts';
@@ -14,7 +14,7 @@ import { type Landmarks, landmarks } from './landmarks.ts';
 import { featureOf } from './feature.ts';
 import type { PlaceSetting } from './place.ts';
 import { equationsOf } from './requirement.ts';
-import { type Target, lineTarget } from './target.ts';
+import { type Target, lineTarget, targetMoved } from './target.ts';
 import { tipsOf } from './tips.ts';
 
 export interface Near {
@@ -109,6 +109,7 @@ function linesAlongLines({ shape }: PlaceSetting, pose: Laid, land: Landmarks, r
 
 function needleLineOn(setting: PlaceSetting, pose: Laid, land: Landmarks, reach: number): readonly Near[] {
   const puts = [...new Set(setting.needle.lines.map((line) => (line.from === 'outline' ? 'needle-line' : `needle-line:${line.from}`)))];
+  const toFoot = scaled(setting.needleOffset ?? { x: 0, y: 0 }, -1);
   const places = land.places.map(({ on, at }) => ({ on, target: { kind: 'point', at, name: on } satisfies Target }));
   const lines = setting.lines.map((line) => ({ on: `line:${line.id}`, target: lineTarget(line) }));
   const here = unionBounds(setting.lines.map(({ path }) => boundsOf(path)));
@@ -117,7 +118,7 @@ function needleLineOn(setting: PlaceSetting, pose: Laid, land: Landmarks, reach:
     if (!feature.ok) return [];
     return [...places, ...lines].flatMap(({ on, target }) => {
       if (target.kind === 'curve') return [];
-      const [equation] = equationsOf({ feature: feature.value, target }, pose);
+      const [equation] = equationsOf({ feature: feature.value, target: targetMoved(target, toFoot) }, pose);
       if (!equation || Math.abs(equation.value) > reach) return [];
       const landmark = target.kind === 'point' ? target.at : moved(equation.at, { x: equation.by[0], y: equation.by[1] }, -equation.value);
       if (!boundsHold(here, landmark, reach)) return [];

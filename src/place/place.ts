@@ -2,6 +2,7 @@
 
 import { fromDegrees } from '../num/angle.ts';
 import { type Outcome, fail, ok } from '../num/outcome.ts';
+import { type Vec, scaled } from '../geometry/point.ts';
 import { type Pose, poseOf } from '../geometry/pose.ts';
 import type { TemplateShape } from '../model/kit/shape.ts';
 import type { Placement, Registration } from '../model/plan.ts';
@@ -10,7 +11,7 @@ import type { ReferenceLine } from '../top/area.ts';
 import { directionOf, featureOf } from './feature.ts';
 import { type Freedom, register } from './register.ts';
 import { type Requirement, canMeet } from './requirement.ts';
-import { type StitchedHere, targetOf } from './target.ts';
+import { type StitchedHere, targetMoved, targetOf } from './target.ts';
 
 /** How a placement is held. */
 export type Standing =
@@ -32,6 +33,8 @@ export interface PlaceSetting {
   readonly needle: NeedleLines;
   readonly lines: readonly ReferenceLine[];
   readonly stitched: StitchedHere;
+  /** From the foot's centre to the needle, in the area's own axes; none when left out. */
+  readonly needleOffset?: Vec<'area'>;
 }
 
 /**
@@ -54,7 +57,7 @@ export function place(placement: Placement, setting: PlaceSetting): Placed {
 }
 
 /** A registration read against a template and an area, or a sentence saying what of it cannot be. */
-export function requirementOf(registration: Registration, { shape, needle, lines, stitched }: PlaceSetting): Outcome<Requirement, string> {
+export function requirementOf(registration: Registration, { shape, needle, lines, stitched, needleOffset }: PlaceSetting): Outcome<Requirement, string> {
   const feature = featureOf(registration.put, shape, needle);
   if (!feature.ok) return feature;
   const target = targetOf(registration.on, lines, stitched);
@@ -62,7 +65,8 @@ export function requirementOf(registration: Registration, { shape, needle, lines
   const direction = directionOf(registration.put, shape);
   const requirement: Requirement = {
     feature: feature.value,
-    target: target.value,
+    // The needle line is told by the foot's centre: where the needle falls elsewhere, what it is put on moves the other way.
+    target: feature.value.kind === 'needle-line' && needleOffset ? targetMoved(target.value, scaled(needleOffset, -1)) : target.value,
     ...(registration.distance !== undefined && { distance: registration.distance }),
     ...(registration.angle !== undefined && { angle: registration.angle }),
     ...(direction && { direction }),

@@ -152,9 +152,23 @@ function turned(required: Requirement, line: Extract<Target, { kind: 'line' }>, 
 function onCurve(feature: Feature, path: Path<'area'>, off: number, pose: Laid): readonly Equation[] {
   if (feature.kind === 'point') return [pointOnCurve(carry(pose, feature.at), path, off, pose)];
   if (feature.kind !== 'curve') return [];
-  // Three places of the etched curve on the line hold it there, as three fingers would.
+  // Three places of the shorter of the two on the other hold it there, as three fingers would.
   const length = pathLength(feature.path);
-  return [0.25, 0.5, 0.75].map((part) => pointOnCurve(carry(pose, pointAlong(feature.path, part * length).point), path, off, pose));
+  const sewn = pathLength(path);
+  if (sewn < length) return [0.1, 0.5, 0.9].map((part) => curveBeside(feature.path, path, part * sewn, off, pose));
+  return [0.1, 0.5, 0.9].map((part) => pointOnCurve(carry(pose, pointAlong(feature.path, part * length).point), path, off, pose));
+}
+
+/** How far the etched curve runs to the right of a sewn line at a distance along that line. */
+function curveBeside(etched: Path<'template'>, sewn: Path<'area'>, along: number, off: number, pose: Laid): Equation {
+  const { point: q, tangent } = pointAlong(sewn, along);
+  const near = nearestOf([etched], carry(inverse(pose), q));
+  const p = carry(pose, near.point);
+  const right = quarterTurned(tangent);
+  const square = quarterTurned(carryVec(pose, near.tangent));
+  const n = near.distance > SAME_POINT ? unit(between(q, p)) : dot(square, right) < 0 ? scaled(square, -1) : square;
+  const side = dot(n, right) < 0 ? -1 : 1;
+  return alongNormal(side * near.distance - off, scaled(n, side), p, pose);
 }
 
 function pointOnCurve(p: Point<'area'>, path: Path<'area'>, off: number, pose: Laid): Equation {

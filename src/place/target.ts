@@ -1,9 +1,11 @@
 // Where a registration puts something: reading `line:diagonal-down`, `crossing:a,b`, `centre`, `end:...`, `stitched:...`.
 
+import { carryPath } from '../geometry/change.ts';
 import { meetPaths } from '../geometry/meet-paths.ts';
 import type { Path } from '../geometry/path.ts';
 import { segmentsOf } from '../geometry/path.ts';
-import { type Point, type Vec, between, unit } from '../geometry/point.ts';
+import { type Point, type Vec, between, moved, unit } from '../geometry/point.ts';
+import { poseOf } from '../geometry/pose.ts';
 import { type Outcome, fail, ok } from '../num/outcome.ts';
 import { extended } from '../top/extended.ts';
 import type { ReferenceLine } from '../top/area.ts';
@@ -35,14 +37,20 @@ export function targetOf(on: string, lines: readonly ReferenceLine[], stitched: 
   if (kind === 'crossing') return crossingTarget(rest, lines);
   if (kind === 'stitched') {
     const path = stitched.get(rest);
-    return path ? ok({ kind: 'curve', path, name: 'stitched line' }) : fail(`There is no stitched line "${rest}" here.`);
+    return path ? ok(lineTarget({ path, name: 'stitched line' })) : fail(`There is no stitched line "${rest}" here.`);
   }
   if (kind === 'end') return endTarget(rest, stitched);
   return fail(`"${on}" is nowhere on the top; name a reference line, a crossing, the centre, or an end of a stitched line.`);
 }
 
-/** A reference line as something to line up on. */
-export function lineTarget(line: ReferenceLine): Target {
+/** The same place or line moved. */
+export function targetMoved(target: Target, by: Vec<'area'>): Target {
+  if (by.x === 0 && by.y === 0) return target;
+  return target.kind === 'curve' ? { ...target, path: carryPath(poseOf<'area', 'area'>(by.x, by.y), target.path) } : { ...target, at: moved(target.at, by) };
+}
+
+/** A reference line or stitched line as something to line up on; a straight one goes on beyond its ends. */
+export function lineTarget(line: Pick<ReferenceLine, 'path' | 'name'>): Target {
   const segments = segmentsOf(line.path);
   const only = segments[0];
   if (segments.length === 1 && only?.kind === 'line') return { kind: 'line', at: only.from, way: unit(between(only.from, only.to)), name: line.name };

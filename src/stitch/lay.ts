@@ -1,7 +1,7 @@
 // Laying placements: each placement of a sheet, once for every different shape of area the sheet is for.
 
 import { carryPath } from '../geometry/change.ts';
-import { carryVec, inverse } from '../geometry/pose.ts';
+import { after, carryVec, inverse, poseOf } from '../geometry/pose.ts';
 import { shapeOf } from '../model/kit/shape-of.ts';
 import type { Foot, Kit, Placement, Sheet, Template } from '../model/plan.ts';
 import { needleLines } from '../needle/needle-lines.ts';
@@ -83,7 +83,7 @@ function lay({ sheet, placementId, placement, template, foot, steps, areas, key,
   const [x, y] = foot.needleOffset;
   const needleOffset = carryVec(inverse(area.frame), { x, y });
   const lines = unitLines(area, countAlong(steps, area.side));
-  const { pose, standing } = place(placement, { shape: shape.value, needle, lines, stitched: linesOf(earlier) });
+  const { pose, standing } = place(placement, { shape: shape.value, needle, lines, stitched: linesOf(earlier), needleOffset });
   const passes = Object.entries(placement.passes).map(([id, pass]) => findPass(id, pass, { needle, pose, needleOffset, lines }));
   const { images, problems } = repeatIn(area, steps);
   return {
@@ -102,7 +102,7 @@ function lay({ sheet, placementId, placement, template, foot, steps, areas, key,
   };
 }
 
-/** The lines of placements laid earlier, by `placement/pass`, and their images by `placement/pass/image`, in the area's own axes. */
+/** Where the needle sewed for placements laid earlier, by `placement/pass`, and their images by `placement/pass/image`, in the area's own axes. */
 export function linesOf(earlier: readonly LaidPlacement[]): StitchedHere {
   return new Map(
     earlier.flatMap((laid) =>
@@ -110,7 +110,7 @@ export function linesOf(earlier: readonly LaidPlacement[]): StitchedHere {
         pass.kind === 'missing'
           ? []
           : laid.images.flatMap((image, i) => {
-              const path = carryPath(image, pass.path);
+              const path = carryPath(after(image, poseOf<'area', 'area'>(laid.needleOffset.x, laid.needleOffset.y)), pass.path);
               const name = `${laid.placement}/${pass.pass}`;
               return [...(i === 0 ? [[name, path] as const] : []), [`${name}/${i}`, path] as const];
             }),

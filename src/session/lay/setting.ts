@@ -56,6 +56,7 @@ function layingOn(state: SessionState, { sheet, area }: OnTable, id: string): La
   const before = new Set(order.slice(0, order.indexOf(id)));
   const earlier = state.evaluation.placements.filter((laid) => laid.sheet === sheet.id && before.has(laid.placement) && laid.areas.includes(area.id));
   const [x, y] = foot.needleOffset;
+  const needleOffset = carryVec(inverse(area.frame), { x, y });
   return {
     sheet: sheet.id,
     id,
@@ -66,9 +67,10 @@ function layingOn(state: SessionState, { sheet, area }: OnTable, id: string): La
       needle: needleLines(shape.value, foot.diameter),
       lines: unitLines(area, countAlong(steps, area.side)),
       stitched: stitchedBy(earlier),
+      needleOffset,
     },
     axes: axesOf(repeatIn(area, steps), area),
-    needleOffset: carryVec(inverse(area.frame), { x, y }),
+    needleOffset,
   };
 }
 
