@@ -10,7 +10,7 @@
 import { SAME_ANGLE, SAME_NUMBER, WELD } from '../../num/tolerances.ts';
 import { type Point, type Vec, angleOf, between, cross, distance, dot, moved, plus, quarterTurned, scaled, size } from '../../geometry/point.ts';
 import { type Chord, chordBetween } from './chord.ts';
-import { type CurvePlace, type NeedleCurve, type RoundStretch, type StraightStretch, type Stretch, onOneCircle, placeByNormal, placeByReach, reachOf } from './needle-curve.ts';
+import { type CurvePlace, type NeedleCurve, type RoundStretch, type StraightStretch, type Stretch, canBeApart, onOneCircle, placeByNormal, placeByReach, reachOf } from './needle-curve.ts';
 
 export interface CrestChord extends Chord {
   readonly crest: 'start' | 'stop';
@@ -20,16 +20,24 @@ export interface CrestChord extends Chord {
 
 /** Whether the line runs up to the crest (1) or away from it (-1). */
 type Sense = 1 | -1;
+const SENSES: readonly Sense[] = [1, -1];
 
 /** All chords whose crest lies half a division on and a height off (to either side), in closed form. */
 export function crestChords(curve: NeedleCurve, half: number, height: number): readonly CrestChord[] {
-  const heights = height > 0 ? [height, -height] : [0];
-  return heights.flatMap((h) => ([1, -1] as const).flatMap((sense) => eachPair(curve, (top, foot) => exact(curve, top, foot, half, h, sense))));
+  const apart = Math.hypot(half, height);
+  return eachPair(curve, apart, apart, (top, foot, found) => {
+    for (const sense of SENSES) {
+      found.push(...exact(curve, top, foot, half, height, sense));
+      if (height > 0) found.push(...exact(curve, top, foot, half, -height, sense));
+    }
+  });
 }
 
 /** Chords on one circle, whose height the width settles. */
 export function forcedCrestChords(curve: NeedleCurve, half: number): readonly CrestChord[] {
-  return ([1, -1] as const).flatMap((sense) => eachPair(curve, (top, foot) => forced(curve, top, foot, half, sense)));
+  return eachPair(curve, half, curve.widest, (top, foot, found) => {
+    if (top.kind === 'line' ? top === foot : foot.kind === 'arc' && onOneCircle(top, foot)) for (const sense of SENSES) found.push(...forced(curve, top, foot, half, sense));
+  });
 }
 
 /**
@@ -37,14 +45,20 @@ export function forcedCrestChords(curve: NeedleCurve, half: number): readonly Cr
  * it changes the height no more.
  */
 export function outermostCrestChords(curve: NeedleCurve, half: number): readonly CrestChord[] {
-  return ([1, -1] as const).flatMap((sense) => [
-    ...curve.stretches.flatMap((top) => crestAtStart(curve, top, half, sense)),
-    ...eachPair(curve, (top, foot) => (top.kind === 'arc' && foot.kind === 'arc' ? turning(curve, top, foot, half, sense) : [])),
-  ]);
+  const atEnds = SENSES.flatMap((sense) => curve.stretches.flatMap((top) => crestAtStart(curve, top, half, sense)));
+  const between = eachPair(curve, half, curve.widest, (top, foot, found) => {
+    if (top.kind === 'arc' && foot.kind === 'arc') for (const sense of SENSES) found.push(...turning(curve, top, foot, half, sense));
+  });
+  return [...atEnds, ...between];
 }
 
-function eachPair<Found>(curve: NeedleCurve, pair: (top: Stretch, foot: Stretch) => readonly Found[]): readonly Found[] {
-  return curve.stretches.flatMap((top) => curve.stretches.flatMap((foot) => pair(top, foot)));
+/** What a function finds on all pairs of stretches that have places from `least` to `most` inches apart. */
+function eachPair(curve: NeedleCurve, least: number, most: number, look: (top: Stretch, foot: Stretch, found: CrestChord[]) => void): readonly CrestChord[] {
+  const found: CrestChord[] = [];
+  for (const top of curve.stretches) {
+    for (const foot of curve.stretches) if (canBeApart(top, foot, least, most)) look(top, foot, found);
+  }
+  return found;
 }
 
 function exact(curve: NeedleCurve, top: Stretch, foot: Stretch, half: number, h: number, sense: Sense): readonly CrestChord[] {

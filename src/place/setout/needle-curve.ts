@@ -14,8 +14,14 @@ import { type Segment, segmentLength } from '../../geometry/segment.ts';
 
 type At = Point<'template'>;
 
+/** What tells at a glance how far two stretches can be apart: a circle that holds the stretch. */
+interface Held {
+  readonly middle: At;
+  readonly spread: number;
+}
+
 /** A straight stretch: from `from` along the unit vector `way`. */
-export interface StraightStretch {
+export interface StraightStretch extends Held {
   readonly kind: 'line';
   readonly from: At;
   readonly way: Vec<'template'>;
@@ -25,7 +31,7 @@ export interface StraightStretch {
 }
 
 /** A stretch of one circle; it may go all the way round. */
-export interface RoundStretch {
+export interface RoundStretch extends Held {
   readonly kind: 'arc';
   readonly centre: At;
   /** Radius in inches, positive where the line turns clockwise. */
@@ -87,6 +93,13 @@ export function reachOf(line: StraightStretch, p: At): number {
   return dot(line.way, between(line.from, p));
 }
 
+/** Whether a place of one stretch and a place of the other can be from `least` to `most` inches apart, as far as the circles round them tell. */
+export function canBeApart(a: Stretch, b: Stretch, least: number, most: number): boolean {
+  const between = Math.hypot(b.middle.x - a.middle.x, b.middle.y - a.middle.y);
+  const slack = a.spread + b.spread + WELD;
+  return between + slack >= least && between - slack <= most;
+}
+
 /** Inches of needle line from one place clockwise on to the other; on an open line undefined when the other comes before. */
 export function runFrom(curve: NeedleCurve, from: number, to: number): number | undefined {
   if (to > from) return to - from;
@@ -115,9 +128,23 @@ function rawStretches(path: Path<'template'>): readonly Stretch[] {
 
 function stretchOf(s: Segment<'template'>, starts: number): Stretch {
   const length = segmentLength(s);
-  if (s.kind === 'line') return { kind: 'line', from: s.from, way: unit(between(s.from, s.to)), starts, length };
+  if (s.kind === 'line') return straightStretch(s.from, unit(between(s.from, s.to)), starts, length);
   const inward = s.sweep > 0 ? s.start + Math.PI : s.start;
-  return { kind: 'arc', centre: s.centre, rho: s.sweep > 0 ? s.radius : -s.radius, normal: inward, sweep: s.sweep, starts, length };
+  return roundStretch({ centre: s.centre, rho: s.sweep > 0 ? s.radius : -s.radius, normal: inward, sweep: s.sweep, starts, length });
+}
+
+function straightStretch(from: At, way: Vec<'template'>, starts: number, length: number): StraightStretch {
+  return { kind: 'line', from, way, starts, length, middle: moved(from, way, length / 2), spread: length / 2 };
+}
+
+function roundStretch(arc: Omit<RoundStretch, 'kind' | keyof Held>): RoundStretch {
+  const radius = Math.abs(arc.rho);
+  const half = Math.abs(arc.sweep) / 2;
+  // Up to a half turn the middle of the chord holds it most closely, beyond that the centre.
+  const short = half <= Math.PI / 2;
+  const out = heading<'template'>(arc.normal + arc.sweep / 2);
+  const middle = short ? moved(arc.centre, out, -arc.rho * Math.cos(half)) : arc.centre;
+  return { kind: 'arc', ...arc, middle, spread: short ? radius * Math.sin(half) : radius };
 }
 
 /** Neighbours on one line or one circle made one, over the start of a closed path as well. */

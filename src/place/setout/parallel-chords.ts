@@ -8,26 +8,26 @@ import { SAME_NUMBER, WELD } from '../../num/tolerances.ts';
 import { shortestTurn } from '../../num/angle.ts';
 import { type Vec, angleOf, between, distance, dot, heading, plus, quarterTurned, scaled, size } from '../../geometry/point.ts';
 import { type Chord, chordBetween } from './chord.ts';
-import { type CurvePlace, type NeedleCurve, type RoundStretch, type StraightStretch, placeByNormal, placeByReach } from './needle-curve.ts';
+import { type CurvePlace, type NeedleCurve, type RoundStretch, type StraightStretch, canBeApart, placeByNormal, placeByReach } from './needle-curve.ts';
 
 /** All chords so many inches wide whose ends have one direction, found in closed form; those that run back against it are left out. */
 export function parallelChords(curve: NeedleCurve, width: number): readonly Chord[] {
-  return eachPair(curve, (a, b) => arcs(curve, a, b, width), (line, arc, first) => lineWithArc(curve, line, arc, width, first));
+  return eachPair(curve, width, width, (a, b) => arcs(curve, a, b, width), (line, arc, first) => lineWithArc(curve, line, arc, width, first));
 }
 
 /** All rises: from a place to another where the line runs the same way, so many inches farther on along that way, whatever the height between them. */
 export function risingChords(curve: NeedleCurve, along: number): readonly Chord[] {
-  return eachPair(curve, (a, b) => risingArcs(curve, a, b, along), (line, arc, first) => risingLine(curve, line, arc, along, first));
+  return eachPair(curve, along, curve.widest, (a, b) => risingArcs(curve, a, b, along), (line, arc, first) => risingLine(curve, line, arc, along, first));
 }
 
 type ArcPair = (a: RoundStretch, b: RoundStretch) => readonly Chord[];
 type LinePair = (line: StraightStretch, arc: RoundStretch, lineFirst: boolean) => readonly Chord[];
 
 /** Two straight stretches of one direction give a chord for every place between them or none; they are left to the symmetric chords. */
-function eachPair(curve: NeedleCurve, arcPair: ArcPair, linePair: LinePair): readonly Chord[] {
+function eachPair(curve: NeedleCurve, least: number, most: number, arcPair: ArcPair, linePair: LinePair): readonly Chord[] {
   return curve.stretches.flatMap((a) =>
     curve.stretches.flatMap((b) => {
-      if (a === b) return [];
+      if (a === b || !canBeApart(a, b, least, most)) return [];
       if (a.kind === 'arc') return b.kind === 'arc' ? arcPair(a, b) : linePair(b, a, false);
       return b.kind === 'arc' ? linePair(a, b, true) : [];
     }),

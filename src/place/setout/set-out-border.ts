@@ -4,7 +4,7 @@ import { EYE } from '../../num/tolerances.ts';
 import type { Side } from '../../model/plan.ts';
 import { type CentreSpacer, type CornerSquares, type CountPair, centreSpacers, cornerSquares, pairOf } from './count-pairs.ts';
 import type { SetOutResult } from './result.ts';
-import { scoreOf } from './score.ts';
+import { USUAL_WEIGHTS } from './score.ts';
 import { type SideSetOut, setOutSide } from './set-out-side.ts';
 import { type CornerTurn, turnCorners } from './turn-corners.ts';
 import type { BorderSide, Ruler, SetOutWish } from './wish.ts';
@@ -61,8 +61,9 @@ export function bothSides({ lengths, width, outerClearance, innerClearance }: Bo
 
 function pairs(border: BorderMeasure, side: BorderSide, across: readonly SetOutResult[], down: readonly SetOutResult[], wish: SetOutWish): readonly BorderResult[] {
   const best = new Map<string, { readonly across: SetOutResult; readonly down: SetOutResult; readonly score: number; readonly fits: boolean }>();
-  for (const a of across) {
-    for (const d of down) {
+  const likely = bestOfEachCount(down);
+  for (const a of bestOfEachCount(across)) {
+    for (const d of likely) {
       if (a.edge !== d.edge || a.loop !== d.loop || a.unit.pose.flipped !== d.unit.pose.flipped) continue;
       const score = togetherScore(a, d, wish);
       const fits = a.fits && d.fits;
@@ -90,12 +91,23 @@ function pairs(border: BorderMeasure, side: BorderSide, across: readonly SetOutR
     });
 }
 
+/** Of each count the best few: a pose far down the list is in no best pair. They come sorted. */
+function bestOfEachCount(results: readonly SetOutResult[]): readonly SetOutResult[] {
+  const taken = new Map<number, number>();
+  return results.filter(({ count }) => {
+    const before = taken.get(count) ?? 0;
+    taken.set(count, before + 1);
+    return before < TRIED_TOGETHER;
+  });
+}
+
+const TRIED_TOGETHER = 8;
+
 function togetherScore(a: SetOutResult, d: SetOutResult, wish: SetOutWish): number {
   const apart = Math.abs(a.spacing - d.spacing) / ((a.spacing + d.spacing) / 2);
   // Crests that differ show as much as spacings that do.
   const unlike = Math.abs(a.height - d.height) / Math.max(a.height, d.height, EYE);
-  const none = { spacing: 0, height: 0, joints: 0, reach: 0, corners: 0, room: 0, overhang: 0 };
-  return (a.score + d.score) / 2 + scoreOf({ ...none, sides: apart + unlike }, wish.weights);
+  return (a.score + d.score) / 2 + (wish.weights ?? USUAL_WEIGHTS).sides * (apart + unlike);
 }
 
 /** The same pose but for so little that no eye sees it, told at the ends of the unit and at its crest. */

@@ -89,11 +89,12 @@ function setOutCount(side: BorderSide, ruler: Ruler, wish: SetOutWish, line: Nee
 
   const results: SetOutResult[] = [];
   const refused: CountRefused[] = [];
-  for (const { chord, found, unit } of distinct(unitsFor(side, wish, curve, spacing))) {
-    const laid = layIn(side, ruler, wish, curve, line, { chord, found, unit, count, spacing });
-    if (laid.overhang > JOINT && wish.overhang !== true) refused.push(refuse('hangs-over', laid.overhang));
-    else if (crossing(wish.pattern, laid.unit) > JOINT) refused.push(refuse('crosses-the-centre-line', crossing(wish.pattern, laid.unit)));
-    else results.push(laid);
+  for (const each of distinct(unitsFor(side, wish, curve, spacing))) {
+    const over = overhangOf(wish.pattern, each.unit, spacing);
+    const across = crossing(wish.pattern, each.unit);
+    if (over > JOINT && wish.overhang !== true) refused.push(refuse('hangs-over', over));
+    else if (across > JOINT) refused.push(refuse('crosses-the-centre-line', across));
+    else results.push(layIn(side, ruler, wish, curve, line, { ...each, count, spacing, overhang: over }));
   }
   return { results, refused: results.length === 0 && refused.length === 0 ? [refuse('no-such-stretch')] : refused };
 }
@@ -131,20 +132,18 @@ const NEAREST_TRIED = 8;
 interface ToLay extends FoundUnit {
   readonly count: number;
   readonly spacing: number;
+  readonly overhang: number;
 }
 
-function layIn(side: BorderSide, ruler: Ruler, wish: SetOutWish, curve: NeedleCurve, line: NeedleLine, { chord, found, unit: raw, count, spacing }: ToLay): SetOutResult {
+function layIn(side: BorderSide, ruler: Ruler, wish: SetOutWish, curve: NeedleCurve, line: NeedleLine, { chord, found, unit: raw, count, spacing, overhang }: ToLay): SetOutResult {
   const { pattern } = wish;
-  const asked = copyPointing(wish.crest ?? 'outward', copiesOf(raw, 0));
+  const asked = pointing(wish.crest ?? 'outward', raw);
   const base = baseFor(side, wish, asked, found);
   const unit = lifted(asked, base);
   const extents = patternExtents(pattern, unit, spacing);
   const clearance = { outer: extents.minY + side.width / 2, inner: side.width / 2 - extents.maxY };
   const short = Math.max(0, side.outerClearance - clearance.outer, side.innerClearance - clearance.inner);
   const height = found === 'rise' ? asked.extents.maxY - asked.extents.minY : Math.max(-asked.extents.minY, asked.extents.maxY);
-  const half = spacing / 2;
-  const [left, right] = unitRuns(pattern) === 'to-crest' ? (unit.start.at.x < -half / 2 ? [-half, 0] : [0, half]) : [-half, half];
-  const overhang = Math.max(0, left - unit.extents.minX, unit.extents.maxX - right);
   const kinks = kinksOf(pattern, unit, Math.abs(base) <= SAME_POINT);
   const corners = cornersOf(curve, chord, NEAR_ANGLE);
   const template = boundsOf(carryPath(unit.pose, ruler.shape.outline));
@@ -167,11 +166,17 @@ function layIn(side: BorderSide, ruler: Ruler, wish: SetOutWish, curve: NeedleCu
   };
 }
 
-/** The copy whose bulge points the wished way, if it can on the template's etched face. */
-function copyPointing(crest: 'outward' | 'inward', [asIs, turned, acrossLine]: readonly [Unit, Unit, Unit, Unit]): Unit {
-  const points = ({ extents }: Unit) => (crest === 'outward' ? -extents.minY - extents.maxY : extents.minY + extents.maxY);
-  if (points(asIs) >= -SAME_POINT) return asIs;
-  return points(turned) >= -SAME_POINT ? turned : acrossLine;
+/** How far the unit reaches beyond its division or, to a crest, beyond its half of it. */
+function overhangOf(pattern: Frieze, { start, extents }: Unit, spacing: number): number {
+  const half = spacing / 2;
+  const [left, right] = unitRuns(pattern) === 'across' ? [-half, half] : start.at.x < -half / 2 ? [-half, 0] : [0, half];
+  return Math.max(0, left - extents.minX, extents.maxX - right);
+}
+
+/** The unit with its bulge the wished way: as it was found, or turned half round, which keeps the etched face up. */
+function pointing(crest: 'outward' | 'inward', unit: Unit): Unit {
+  const points = crest === 'outward' ? -unit.extents.minY - unit.extents.maxY : unit.extents.minY + unit.extents.maxY;
+  return points >= -SAME_POINT ? unit : copiesOf(unit, 0)[1];
 }
 
 /** How far outward the line lies on which the unit starts. */

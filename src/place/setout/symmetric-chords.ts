@@ -16,7 +16,7 @@ import { TURN, normalised, shortestTurn } from '../../num/angle.ts';
 import { SAME_ANGLE, SAME_NUMBER, WELD } from '../../num/tolerances.ts';
 import { angleOf, between, cross, distance, dot, heading, moved, quarterTurned } from '../../geometry/point.ts';
 import { type Chord, chordBetween } from './chord.ts';
-import { type CurvePlace, type NeedleCurve, type RoundStretch, type StraightStretch, type Stretch, onOneCircle, placeByNormal, placeByReach, reachOf } from './needle-curve.ts';
+import { type CurvePlace, type NeedleCurve, type RoundStretch, type StraightStretch, type Stretch, canBeApart, onOneCircle, placeByNormal, placeByReach, reachOf } from './needle-curve.ts';
 
 /** All symmetric chords so many inches wide, found in closed form; `backward` also those that start by running away from the chord. */
 export function symmetricChords(curve: NeedleCurve, width: number, backward = false): readonly Chord[] {
@@ -24,6 +24,7 @@ export function symmetricChords(curve: NeedleCurve, width: number, backward = fa
   const from = (angle: number) => backward || Math.abs(shortestTurn(angle)) <= Math.PI / 2 + SAME_ANGLE;
   for (const a of curve.stretches) {
     for (const b of curve.stretches) {
+      if (!canBeApart(a, b, width, width)) continue;
       for (const chord of pair(curve, a, b, width, from)) if (Math.abs(chord.width - width) <= WELD * 10) found.push(chord);
     }
   }
@@ -135,11 +136,13 @@ function sines(a: number, b: number, c: number): readonly number[] {
   const root = Math.sqrt(Math.max(0, under));
   // The form that loses no digits when b is large beside a.
   const sum = -(b + (b >= 0 ? root : -root)) / 2;
-  const roots = [...(a !== 0 ? [sum / a] : []), ...(sum !== 0 ? [c / sum] : [])];
-  const apart = roots.filter((root, i) => roots.findIndex((other) => Math.abs(other - root) <= SAME_NUMBER) === i);
-  return apart.flatMap((sine) => {
-    if (Math.abs(sine) > 1 + SAME_NUMBER) return [];
+  const first = a !== 0 ? sum / a : Infinity;
+  const second = sum !== 0 ? c / sum : Infinity;
+  const angles: number[] = [];
+  for (const sine of Math.abs(first - second) <= SAME_NUMBER ? [first] : [first, second]) {
+    if (!(Math.abs(sine) <= 1 + SAME_NUMBER)) continue;
     const angle = Math.asin(Math.max(-1, Math.min(1, sine)));
-    return [angle, Math.PI - angle];
-  });
+    angles.push(angle, Math.PI - angle);
+  }
+  return angles;
 }
