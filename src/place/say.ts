@@ -7,7 +7,7 @@ import type { Requirement } from './requirement.ts';
 
 /** "Put the cross on the vertical centre line." with lengths in the style asked for. */
 export function sayRegistration(registration: Registration, { feature, target }: Requirement, style: LengthStyle): string {
-  const put = `Put the ${feature.name}`;
+  const put = `Put ${isNumbered(feature.name) ? '' : 'the '}${feature.name}`;
   const onto = `the ${target.name}`;
   if (registration.angle !== undefined && registration.distance === undefined && feature.kind === 'line') {
     return registration.angle === 0 ? `Lay the ${feature.name} the way of ${onto}.` : `Turn the ${feature.name} ${trimmed(registration.angle)} degrees from ${onto}.`;
@@ -18,6 +18,11 @@ export function sayRegistration(registration: Registration, { feature, target }:
   const length = writeLength(Math.abs(distance), style);
   if (target.kind === 'point') return `${put} ${length} from ${onto}${angle}.`;
   return `${put} ${length} ${sideOf(distance, target)} ${onto}${angle}.`;
+}
+
+/** "tip 2" needs no article. */
+function isNumbered(name: string): boolean {
+  return /^tip \d+$/.test(name);
 }
 
 /** Which side of a line, seen with the area upright: above, below, left of, right of; of a curve, outside or inside. */
@@ -51,7 +56,8 @@ export function sayStanding(standing: Standing, registrations: number, style: Le
   }
 }
 
-function sayFreedom(freedom: Extract<Standing, { kind: 'free' }>['freedom']): string {
+/** "It can still slide left and right." */
+export function sayFreedom(freedom: Extract<Standing, { kind: 'free' }>['freedom']): string {
   switch (freedom.kind) {
     case 'anywhere':
       return 'It can slide and turn.';

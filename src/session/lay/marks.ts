@@ -8,7 +8,7 @@ import { type Pose, after, carry, carryVec } from '../../geometry/pose.ts';
 import { lettersOf } from '../../num/letters.ts';
 import type { LaidPlacement } from '../../stitch/laid-placement.ts';
 import { requirementOf } from '../../place/place.ts';
-import { equationsOf } from '../../place/requirement.ts';
+import { type Requirement, equationsOf } from '../../place/requirement.ts';
 import { edgeNamed } from '../kit/reach.ts';
 import type { SessionState } from '../store.ts';
 import { axesOf, laidOn, onTable, pickedOn } from './on-table.ts';
@@ -78,9 +78,9 @@ export function marksOn(state: SessionState): Marks | undefined {
   const pins = placement.registrations.flatMap((registration, i): readonly Pin[] => {
     const read = requirementOf(registration, setting);
     const equation = read.ok ? equationsOf(read.value, laid.pose).at(-1) : undefined;
-    if (!equation) return [];
+    if (!read.ok || !equation) return [];
     const key = `${registration.put} ${registration.on} ${i}`;
-    const at = carry(axes, equation.at);
+    const at = carry(axes, whereHeld(read.value, equation.at, laid.pose));
     if (!against.includes(i)) return [{ key, at, kind: asked.has(`${registration.put} ${registration.on}`) ? 'asked' : 'held' }];
     const to = moved(equation.at, { x: equation.by[0], y: equation.by[1] }, -equation.value);
     return [{ key, at, kind: 'in-the-way', to: carry(axes, to) }];
@@ -93,6 +93,11 @@ export function marksOn(state: SessionState): Marks | undefined {
     foot: footMark(state, laid, after(laid.pose, axes), laying.foot.diameter, axes),
     near: near && [carry(axes, near.feature), carry(axes, near.landmark)],
   };
+}
+
+/** A pin that holds only the way an etched line points stands at that line's end, clear of the pins that hold its place. */
+function whereHeld({ feature, angle, distance }: Requirement, at: Point<'area'>, pose: Pose<'template', 'area'>): Point<'area'> {
+  return angle !== undefined && distance === undefined && feature.kind === 'line' ? carry(pose, moved(feature.at, feature.way, feature.lever)) : at;
 }
 
 type Found = Extract<LaidPlacement['passes'][number], { kind: 'found' }>;

@@ -46,8 +46,11 @@ const NO_STEPS: readonly RepeatStep[] = [];
 
 function linesOn(area: Area, steps: readonly RepeatStep[]) {
   const axes = after(repeatIn(area, steps).images[0] ?? stay<'area'>(), area.frame);
-  return unitLines(area, countAlong(steps, area.side))
-    .map(({ id, kind, path }) => ({ id, kind, d: writePathData(carryPath(axes, path)) }));
+  return unitLines(area, countAlong(steps, area.side)).map((line) => {
+    // Of one division, its own lines stand where it lies; those that run along the area are drawn where the area has them.
+    const { id, kind, path } = line;
+    return { id, kind, d: writePathData(carryPath(area.referenceLines.includes(line) ? area.frame : axes, path)) };
+  });
 }
 
 /** The ids of the reference lines that the template picked out is put on or near to. */

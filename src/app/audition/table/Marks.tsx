@@ -11,6 +11,7 @@ import { type EndMark, type FootMark, type Pin, type WayMark, marksOn } from '..
 import { handleOf } from '../../../session/lay/shown.ts';
 import { type ScreenPoint, type View, onScreen } from '../../../session/view.ts';
 import { useSession } from '../../use-session.ts';
+import { OverhangSign } from './OverhangSign.tsx';
 import './marks.css';
 
 export function Marks() {
@@ -28,6 +29,7 @@ export function Marks() {
   const see = (p: Point<'quilt'>) => onScreen(view, p);
   return (
     <svg className="table-marks" width={table.width} height={table.height} aria-hidden="true">
+      {marks && <OverhangSign view={view} />}
       {marks && <TracedInk view={view} />}
       {handle && (
         <g className="turn-handle">
