@@ -42,6 +42,24 @@ export const lineContract = z.strictObject({
 
 export const linesContract = z.strictObject({ lines: z.array(lineContract), totalLength: inches });
 
+const pose = z.strictObject({ x: z.number(), y: z.number(), angle: z.number(), flipped: z.boolean() });
+
+export const placeContract = z.strictObject({
+  placements: z.array(
+    z.strictObject({
+      sheet: z.string().min(1),
+      placement: z.string().min(1),
+      areas: z.array(z.string().min(1)).min(1),
+      pose,
+      state: z.enum(['free', 'fixed', 'overfixed', 'impossible']),
+      registrations: z.array(z.strictObject({ put: z.string().min(1), on: z.string().min(1), says: z.string().min(1) })),
+      free: z.string().min(1).nullable(),
+      otherPoses: z.array(pose),
+      contradicts: z.strictObject({ registrations: z.array(z.number().int().nonnegative()).min(1), gap: inches.nullable(), says: z.string().min(1) }).nullable(),
+    }),
+  ),
+});
+
 export const checkContract = z.strictObject({
   findings: z.array(
     z.strictObject({
