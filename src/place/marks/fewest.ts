@@ -7,7 +7,7 @@
 import { SAME_MARK, STEADY } from '../../num/tolerances.ts';
 import type { TemplateShape } from '../../model/kit/shape.ts';
 import { type DrawnMark, type Hold, type TopDot, dotsFor, holdsBy, holdsThere, marksFor } from './hold.ts';
-import { type Holding, LINE_ON_FACE, LINE_ON_TOP, type ReadyLaying, type WeighedHold, bestHolding, linesToDraw, weighed, worstWith } from './holding.ts';
+import { LINE_ON_FACE, LINE_ON_TOP, type ReadyLaying, type WeighedHold, bestHolding, linesToDraw, weighed, worstWith } from './holding.ts';
 
 /** Something that could be drawn: a mark on the template for all layings it serves, or a dot on the top for one. */
 export interface Candidate {
@@ -19,8 +19,8 @@ export interface Candidate {
 
 export interface Fewest {
   readonly chosen: readonly Candidate[];
-  /** How each laying is held; undefined where nothing that could be drawn holds it. */
-  readonly holdings: readonly (Holding | undefined)[];
+  /** Of each laying, everything that can hold it once these are drawn. */
+  readonly available: readonly (readonly WeighedHold[])[];
   /** False where there were too many to try and the marks may not be the fewest. */
   readonly exact: boolean;
   /** Everything that was weighed. */
@@ -44,7 +44,7 @@ export function fewestMarks(readies: readonly ReadyLaying[], shape: TemplateShap
   const search = { tasks: tasks.filter((task) => task.limit !== undefined), tries: 0 };
   const sets = smallestSets(search);
   const chosen = sets ? bestOf(sets, tasks, readies) : inTurn(search.tasks);
-  return { chosen, holdings: tasks.map((task) => bestHolding(task.ready, withChosen(task, chosen))), exact: sets !== undefined, candidates };
+  return { chosen, available: tasks.map((task) => withChosen(task, chosen)), exact: sets !== undefined, candidates };
 }
 
 function entry(index: number, holds: readonly WeighedHold[]): readonly (readonly [number, readonly WeighedHold[]])[] {

@@ -1,7 +1,7 @@
 // How to hold one laying with the marks at hand: the fewest things to line up that hold it, and of those the steadiest.
 
 import type { TemplateShape } from '../../model/kit/shape.ts';
-import { STEADY } from '../../num/tolerances.ts';
+import { NOT_LEFT, SHALLOW_MEETING, STEADY } from '../../num/tolerances.ts';
 import { type Body, bodyOf } from '../register.ts';
 import { type GripPart, gripOf, gripParts } from '../wander/grip.ts';
 import { type Slack, USUAL_SLACK } from '../wander/slack.ts';
@@ -78,7 +78,8 @@ export function bestHolding(ready: ReadyLaying, holds: readonly WeighedHold[]): 
       const worst = worstWith(ready, chosen);
       if (worst === undefined) continue;
       const score = worst + Math.max(0, ...chosen.map(({ misfit }) => misfit)) + LINE_ON_TOP * linesToDraw(ready, chosen).size;
-      if (!best || score < best.score) best = { holds: chosen, worst, score };
+      // Of ways as good as each other the first is kept, so that like layings are held alike.
+      if (!best || score < best.score - NOT_LEFT) best = { holds: chosen, worst, score };
     }
     if (best && best.worst <= STEADY) break;
   }
@@ -91,22 +92,22 @@ export function linesToDraw({ toDraw, laying }: Pick<ReadyLaying, 'toDraw' | 'la
   const draw = (rule: Rule) => toDraw.get(rule.line.id)?.forEach((key) => keys.add(key));
   for (const { on } of holds) {
     if (on.kind === 'line') draw(on.rule);
-    else if (on.kind === 'crossing') crossingRules(on.crossing.through, (rule) => toDraw.get(rule.line.id)?.length ?? laying.images.length).forEach(draw);
+    else if (on.kind === 'crossing') crossingRules(on.crossing.through, (rule) => toDraw.get(rule.line.id)?.length ?? laying.images.length)?.forEach(draw);
   }
   return keys;
 }
 
-/** The two lines through a crossing that show it at the least cost. */
-export function crossingRules(through: readonly Rule[], costOf: (rule: Rule) => number): readonly Rule[] {
+/** The two lines through a crossing that show it at the least cost; undefined where no two cross clearly. */
+export function crossingRules(through: readonly Rule[], costOf: (rule: Rule) => number): readonly Rule[] | undefined {
   let best: { readonly pair: readonly Rule[]; readonly cost: number } | undefined;
   through.forEach((a, i) => {
     for (const b of through.slice(i + 1)) {
-      if (Math.abs(a.way.x * b.way.y - a.way.y * b.way.x) < 0.1) continue;
+      if (Math.abs(a.way.x * b.way.y - a.way.y * b.way.x) < SHALLOW_MEETING) continue;
       const cost = costOf(a) + costOf(b);
       if (!best || cost < best.cost) best = { pair: [a, b], cost };
     }
   });
-  return best?.pair ?? through.slice(0, 2);
+  return best?.pair;
 }
 
 /** All ways to take `size` of the items, in order. */

@@ -98,11 +98,10 @@ export function imageOfRule(rule: Rule, motion: Pose<'area', 'area'>, rules: rea
   const at = carry(motion, rule.at);
   const way = carryVec(motion, rule.way);
   const upright = Math.abs(way.x) <= Math.sqrt(SAME_NUMBER);
-  const same = rules.find((other) => {
-    if (!areParallel(other.way, way)) return false;
-    const off = Math.abs(heightOver(other, at));
-    return off <= SAME_MARK || (period !== undefined && upright && other.line.kind !== 'edge' && Math.abs(off - Math.round(off / period) * period) <= SAME_MARK);
-  });
+  const parallel = rules.filter((other) => areParallel(other.way, way));
+  const offBy = (other: Rule) => Math.abs(heightOver(other, at));
+  const comesAgain = (other: Rule) => period !== undefined && upright && !other.seen && Math.abs(offBy(other) - Math.round(offBy(other) / period) * period) <= SAME_MARK;
+  const same = parallel.find((other) => offBy(other) <= SAME_MARK) ?? parallel.find(comesAgain);
   if (same) return { key: same.key, name: same.line.name, seen: same.seen, at, way };
   const lean = toDegrees(shortestTurn(2 * angleOf(way)) / 2);
   const off = dot(quarterTurned(way), between({ x: 0, y: 0 }, at));

@@ -5,7 +5,7 @@
 import { FREE_WAY } from '../../num/tolerances.ts';
 import { nearestOnPath } from '../../geometry/nearest.ts';
 import { pointAlong } from '../../geometry/measure.ts';
-import { type Point, type Vec, between, dot, quarterTurned, scaled } from '../../geometry/point.ts';
+import { type Point, type Vec, quarterTurned, scaled } from '../../geometry/point.ts';
 import { type Pose, carry, carryVec, inverse } from '../../geometry/pose.ts';
 import type { NeedleLine } from '../../needle/needle-line.ts';
 import { type Row, type Triple, freeWays, spreadOf } from '../least-squares.ts';
@@ -25,20 +25,34 @@ export interface Grip {
   readonly byFoot: Triple;
 }
 
-/** The grip of requirements that the pose meets; without any, everything is free. */
-export function gripOf(holds: readonly Requirement[], pose: Pose<'template', 'area'>, body: Body, needle: readonly NeedleLine[], slack: Slack): Grip {
-  const rows = rowsAt(holds, pose, body);
-  const slacks = holds.flatMap((held) => slackOf(held, slack));
-  const outward = holds.flatMap((held) => outwardOf(held, pose, needle));
+/** One equation of a registration at the pose, with what is known of its error. */
+export interface GripPart {
+  readonly row: Row;
+  /** 95 % half-width of the value's error, in inches. */
+  readonly slack: number;
+  /** How the value changes as the needle line moves one inch away from the edge: 0 for marks on the face. */
+  readonly outward: number;
+}
+
+/** The equations of a requirement that the pose meets, ready to be put together with others of the same pose. */
+export function gripParts(held: Requirement, pose: Pose<'template', 'area'>, body: Body, needle: readonly NeedleLine[], slack: Slack): readonly GripPart[] {
+  const slacks = slackOf(held, slack);
+  const outward = outwardOf(held, pose, needle);
+  return rowsAt([held], pose, body).map((row, i) => ({ row, slack: slacks[i] ?? slack.mark, outward: outward[i] ?? 0 }));
+}
+
+/** The grip of equations taken together; without any, everything is free. */
+export function gripOf(parts: readonly GripPart[], pose: Pose<'template', 'area'>, body: Body, slack: Slack): Grip {
+  const rows = parts.map(({ row }) => row);
   const columns = pseudoInverse(rows);
-  const byMarks = columns.map((column, i) => times(column, slacks[i] ?? slack.mark));
-  const byFoot = columns.reduce<Triple>((sum, column, i) => plus(sum, times(column, -(outward[i] ?? 0) * slack.foot)), [0, 0, 0]);
+  const byMarks = columns.map((column, i) => times(column, parts[i]!.slack));
+  const byFoot = columns.reduce<Triple>((sum, column, i) => plus(sum, times(column, -parts[i]!.outward * slack.foot)), [0, 0, 0]);
   return { middle: carry(pose, body.middle), reach: body.reach, free: freeWays(rows), byMarks, byFoot };
 }
 
 /** How far a place of the template goes in a direction when the template makes a motion, in inches. */
 export function goes([x, y, turn]: Triple, { middle, reach }: Grip, at: Point<'area'>, way: Vec<'area'>): number {
-  return x * way.x + y * way.y + (turn / reach) * dot(way, quarterTurned(between(middle, at)));
+  return x * way.x + y * way.y + (turn / reach) * ((at.x - middle.x) * way.y - (at.y - middle.y) * way.x);
 }
 
 /** Columns of (J^T J)+ J^T, one for each row of J. */
@@ -53,7 +67,6 @@ function pseudoInverse(rows: readonly Row[]): readonly Triple[] {
   );
 }
 
-/** For each equation, how its value changes as the needle line moves one inch away from the edge: 0 for marks on the face. */
 function outwardOf(held: Requirement, pose: Pose<'template', 'area'>, needle: readonly NeedleLine[]): readonly number[] {
   return equationsOf(held, pose).map(({ at, by: [x, y] }) => {
     if (held.feature.kind !== 'needle-line') return 0;

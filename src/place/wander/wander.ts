@@ -10,7 +10,7 @@ import type { TemplateShape } from '../../model/kit/shape.ts';
 import type { NeedleLine } from '../../needle/needle-line.ts';
 import { bodyOf } from '../register.ts';
 import type { Requirement } from '../requirement.ts';
-import { type Grip, awayAt, goes, gripOf } from './grip.ts';
+import { type Grip, awayAt, goes, gripOf, gripParts } from './grip.ts';
 import { type Slack, USUAL_SLACK } from './slack.ts';
 
 /** A stretch of a needle line, in inches clockwise along it; where `to` is not beyond `from`, it runs over the line's start. */
@@ -21,12 +21,7 @@ export interface SewnStretch {
 }
 
 /** How far the needle may stray at one place of a stretch. */
-export interface Stray {
-  readonly at: Point<'area'>;
-  /** Unit vector away from the template's edge, square to the needle line. */
-  readonly away: Vec<'area'>;
-  /** Inches clockwise along the needle line. */
-  readonly along: number;
+export interface Stray extends NeedlePlace {
   /** By the marks alone, by the foot alone (signed: what of a needle line farther out is left), and by both; 95 % half-widths in inches. */
   readonly byMarks: number;
   readonly byFoot: number;
@@ -70,45 +65,56 @@ const FEWEST_STEPS = 8;
 export function wander(holds: readonly Requirement[], setting: WanderSetting, options: WanderOptions = {}): Wander {
   const { pose, shape, needle, sewn } = setting;
   const slack = options.slack ?? USUAL_SLACK;
-  const grip = gripOf(holds, pose, bodyOf(shape.outline), needle, slack);
-  if (!grippedWell(grip, setting)) return { kind: 'free' };
-  const bands = sewn.map((stretch) => placesAlong(stretch, options.spacing ?? USUAL_SPACING).map((along) => strayAt(stretch.line, along, pose, grip, slack)));
+  const body = bodyOf(shape.outline);
+  const grip = gripOf(holds.flatMap((held) => gripParts(held, pose, body, needle, slack)), pose, body, slack);
+  if (!isHeld(grip, placesRound(setting))) return { kind: 'free' };
+  const bands = sewn.map((stretch) => placesAlong(stretch, pose, options.spacing ?? USUAL_SPACING).map((place) => strayAt(place, grip, slack)));
   return { kind: 'held', worst: Math.max(0, ...bands.flat().map(({ wide }) => wide)), bands };
 }
 
-/** Whether no freedom that is left moves any of the needle lines that are sewn, seen all round: a template that may turn must not leave its line. */
-function grippedWell(grip: Grip, { pose, sewn }: WanderSetting): boolean {
+/** A place of a laid needle line. */
+export interface NeedlePlace {
+  readonly at: Point<'area'>;
+  /** Unit vector away from the template's edge, square to the needle line. */
+  readonly away: Vec<'area'>;
+  /** Inches clockwise along the needle line. */
+  readonly along: number;
+}
+
+/**
+ * Whether no freedom that is left moves the needle lines at these places. They are taken all round, not only where it is sewn: a template
+ * that may turn must not leave its line.
+ */
+export function isHeld(grip: Grip, round: readonly NeedlePlace[]): boolean {
   if (grip.free.length === 0) return true;
-  if (grip.free.length === 3 || sewn.length === 0) return false;
+  if (grip.free.length === 3 || round.length === 0) return false;
+  return round.every(({ at, away }) => grip.free.every((way) => Math.abs(goes(way, grip, at, away)) <= Math.sqrt(FREE_WAY)));
+}
+
+/** Places all round the needle lines that are sewn: even steps, enough to see a line that does not run on itself. */
+export function placesRound({ pose, sewn }: Pick<WanderSetting, 'pose' | 'sewn'>): readonly NeedlePlace[] {
   const lines = [...new Set(sewn.map(({ line }) => line))];
-  return lines.every((line) =>
-    roundOf(line).every((along) => {
-      const { at, away } = placeOn(line, along, pose);
-      return grip.free.every((way) => Math.abs(goes(way, grip, at, away)) <= Math.sqrt(FREE_WAY));
-    }),
-  );
+  return lines.flatMap((line) => Array.from({ length: 24 }, (_, i) => placeOn(line, (i * line.length) / 24, pose)));
 }
 
-/** Places all round a needle line: three on each of its pieces would do; even steps do as well and are quick. */
-function roundOf({ length }: NeedleLine): readonly number[] {
-  return Array.from({ length: 24 }, (_, i) => (i * length) / 24);
-}
-
-/** How far the needle may stray at a place of a needle line. */
-export function strayAt(line: NeedleLine, along: number, pose: Pose<'template', 'area'>, grip: Grip, slack: Slack): Stray {
-  const { at, away } = placeOn(line, along, pose);
-  const byMarks = Math.hypot(...grip.byMarks.map((motion) => goes(motion, grip, at, away)));
-  const byFoot = slack.foot + goes(grip.byFoot, grip, at, away);
-  return { at, away, along, byMarks, byFoot, wide: Math.hypot(byMarks, byFoot) };
-}
-
-function placeOn(line: NeedleLine, along: number, pose: Pose<'template', 'area'>): { readonly at: Point<'area'>; readonly away: Vec<'area'> } {
-  const { point, tangent } = pointAlong(line.path, along);
-  return { at: carry(pose, point), away: carryVec(pose, awayAt(line, tangent)) };
-}
-
-function placesAlong({ line, from, to }: SewnStretch, spacing: number): readonly number[] {
+/** Places at even distances along a stretch, both ends included, no more than `spacing` inches apart. */
+export function placesAlong({ line, from, to }: SewnStretch, pose: Pose<'template', 'area'>, spacing: number): readonly NeedlePlace[] {
   const length = to > from || !line.path.closed ? to - from : to - from + line.length;
   const steps = Math.max(FEWEST_STEPS, Math.ceil(Math.abs(length) / spacing));
-  return Array.from({ length: steps + 1 }, (_, i) => from + (i * length) / steps);
+  return Array.from({ length: steps + 1 }, (_, i) => placeOn(line, from + (i * length) / steps, pose));
+}
+
+/** How far the needle may stray at a place. */
+export function strayAt({ at, away, along }: NeedlePlace, grip: Grip, slack: Slack): Stray {
+  // Summed by hand: this is asked very often while marks are chosen.
+  let squares = 0;
+  for (const motion of grip.byMarks) squares += goes(motion, grip, at, away) ** 2;
+  const byMarks = Math.sqrt(squares);
+  const byFoot = slack.foot + goes(grip.byFoot, grip, at, away);
+  return { at, away, along, byMarks, byFoot, wide: Math.sqrt(squares + byFoot * byFoot) };
+}
+
+function placeOn(line: NeedleLine, along: number, pose: Pose<'template', 'area'>): NeedlePlace {
+  const { point, tangent } = pointAlong(line.path, along);
+  return { at: carry(pose, point), away: carryVec(pose, awayAt(line, tangent)), along };
 }
