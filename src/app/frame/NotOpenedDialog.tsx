@@ -3,6 +3,7 @@
 import { Button } from 'react-aria-components/Button';
 import { Dialog, Heading } from 'react-aria-components/Dialog';
 import { Modal, ModalOverlay } from 'react-aria-components/Modal';
+import { modal } from './modal.ts';
 import type { NotOpened } from '../plans/open.ts';
 
 /** A list longer than this is cut, and says how much of it is left. */
@@ -14,7 +15,7 @@ export function NotOpenedDialog({ problem, onClose }: { readonly problem: NotOpe
   return (
     <ModalOverlay className="over-all" isOpen isDismissable onOpenChange={(open) => !open && onClose()}>
       <Modal className="sheet-up dialog-sheet">
-        <Dialog className="dialog" role="alertdialog">
+        <Dialog ref={modal} className="dialog" role="alertdialog">
           <Heading slot="title">This file could not be opened</Heading>
           <p className="sentence">
             {count === 1 ? 'One thing stands in the way' : `${count} things stand in the way`} in <b>{fileName}</b>. The plan on your table is untouched, and so is the file.

@@ -4,6 +4,7 @@ import { useId, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Dialog, Heading } from 'react-aria-components/Dialog';
 import { Modal, ModalOverlay } from 'react-aria-components/Modal';
+import { modal } from '../frame/modal.ts';
 import { type UseOnSheet, countUses } from '../../session/kit/uses.ts';
 
 export interface DeleteDialogProps {
@@ -27,7 +28,7 @@ export function DeleteDialog({ name, uses, others, otherwise, question, onDelete
   return (
     <ModalOverlay className="over-all" isOpen isDismissable onOpenChange={(open) => !open && onLeave()}>
       <Modal className="sheet-up dialog-sheet">
-        <Dialog className="dialog" role="alertdialog">
+        <Dialog ref={modal} className="dialog" role="alertdialog">
           <Heading slot="title">{`Delete ${name}?`}</Heading>
           <p className="sentence">{`It is used in ${count === 1 ? 'one placement' : `${count} placements`} on ${uses.length === 1 ? 'one sheet' : `${uses.length} sheets`}.`}</p>
           <ul className="uses">

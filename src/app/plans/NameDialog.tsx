@@ -4,6 +4,7 @@ import { useId, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Dialog, Heading } from 'react-aria-components/Dialog';
 import { Modal, ModalOverlay } from 'react-aria-components/Modal';
+import { modal } from '../frame/modal.ts';
 
 export interface NameDialogProps {
   readonly title: string;
@@ -23,7 +24,7 @@ export function NameDialog({ title, label, name, done, onTyped, onDone, onGiveUp
   return (
     <ModalOverlay className="over-all" isOpen isDismissable onOpenChange={(open) => !open && onGiveUp()}>
       <Modal className="sheet-up dialog-sheet name-sheet">
-        <Dialog className="dialog">
+        <Dialog ref={modal} className="dialog">
           <Heading slot="title">{title}</Heading>
           <form
             onSubmit={(event) => {

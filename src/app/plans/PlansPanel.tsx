@@ -4,6 +4,7 @@ import { useCallback, useState } from 'react';
 import { Button } from 'react-aria-components/Button';
 import { Dialog, Heading } from 'react-aria-components/Dialog';
 import { Modal, ModalOverlay } from 'react-aria-components/Modal';
+import { modal } from '../frame/modal.ts';
 import { namePlan } from '../../session/choose.ts';
 import { useTheSession } from '../use-session.ts';
 import { NameDialog } from './NameDialog.tsx';
@@ -57,7 +58,7 @@ export function PlansPanel({ onLay, onNew, onOpenFile, onVersions, onClose }: Pl
   return (
     <ModalOverlay className="over-all" isOpen isDismissable onOpenChange={(open) => !open && onClose()}>
       <Modal className="sheet-up plans-sheet">
-        <Dialog className="dialog plans">
+        <Dialog ref={modal} className="dialog plans">
           <div className="plans-head">
             <Heading slot="title">Your plans</Heading>
             <Button className="button" onPress={onOpenFile}>Open a file…</Button>

@@ -6,6 +6,7 @@ import { Dialog, Heading } from 'react-aria-components/Dialog';
 import { Menu, MenuItem, MenuTrigger } from 'react-aria-components/Menu';
 import { Modal, ModalOverlay } from 'react-aria-components/Modal';
 import { Popover } from 'react-aria-components/Popover';
+import { modal } from '../frame/modal.ts';
 import { planOf } from '../../session/store.ts';
 import { useTheSession } from '../use-session.ts';
 import { NameDialog } from './NameDialog.tsx';
@@ -45,7 +46,7 @@ export function VersionsPanel({ plan, onGoBack, onMakePlan, onClose }: VersionsP
   return (
     <ModalOverlay className="over-all" isOpen isDismissable onOpenChange={(open) => !open && onClose()}>
       <Modal className="sheet-up plans-sheet narrow">
-        <Dialog className="dialog plans">
+        <Dialog ref={modal} className="dialog plans">
           <div className="plans-head">
             <Heading slot="title">{`Versions of ${head?.name ?? 'this plan'}`}</Heading>
           </div>

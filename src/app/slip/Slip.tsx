@@ -1,6 +1,6 @@
 // The paper slip at the right: says aloud what a teacher would say. Its top edge is pinked; its one main button stays in sight.
 
-import type { ReactNode } from 'react';
+import { type ReactNode, useLayoutEffect, useRef } from 'react';
 import { Said } from '../words/Said.tsx';
 import './slip.css';
 
@@ -13,10 +13,15 @@ export interface SlipProps {
 }
 
 export function Slip({ title, about, children, foot }: SlipProps) {
+  const text = useRef<HTMLDivElement>(null);
+  // Words alone are come to with Tab, so that they can be scrolled by keyboard; where there is something to press, that is enough.
+  useLayoutEffect(() => {
+    text.current!.tabIndex = text.current!.querySelector('button, a, input, select, textarea, [tabindex="0"]') ? -1 : 0;
+  });
   return (
     <section className="slip" aria-label={title}>
       <div className="slip-edge" aria-hidden="true" />
-      <div className="slip-text" tabIndex={-1}>
+      <div ref={text} className="slip-text" tabIndex={-1}>
         <h1>{title}</h1>
         {about !== undefined && <p className="about"><Said>{about}</Said></p>}
         {children}

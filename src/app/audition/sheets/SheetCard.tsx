@@ -20,9 +20,9 @@ export function SheetCard({ stacked, stack }: { readonly stacked: Stacked; reado
   const state = isOnTable ? (sheet.chosen ? 'On the table, sewn' : 'On the table') : sheet.chosen ? 'Chosen, sewn' : 'Not sewn';
   return (
     <li className={`sheet-card${isOnTable ? ' on-table' : ''}`}>
-      <button type="button" className="sheet-press" aria-pressed={isOnTable} aria-label={`Sheet ${letter}, ${sheet.name}. ${state}`} onClick={() => workOn(session, { sheet: id })}>
+      <button type="button" className="sheet-press" aria-pressed={isOnTable} onClick={() => workOn(session, { sheet: id })}>
         <SheetPicture sheet={id} area={stack.on.area} />
-        <span className="sheet-name"><b>{letter}</b> {sheet.name}</span>
+        <span className="sheet-name"><b>{letter}</b> {sheet.name}</span>{' '}
         <span className="sheet-state">{state}</span>
       </button>
       <div className="sheet-more">

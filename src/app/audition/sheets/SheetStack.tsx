@@ -73,8 +73,8 @@ function Tabs({ stack }: { readonly stack: Stack }) {
       <ul className="tabs">
         {stack.sheets.map(({ id, letter, sheet, isOnTable }) => (
           <li key={id}>
-            <button type="button" className={`tab${isOnTable ? ' on-table' : ''}`} aria-pressed={isOnTable} aria-label={`Sheet ${letter}, ${sheet.name}${sheet.chosen ? ', sewn' : ''}`} onClick={() => workOn(session, { sheet: id })}>
-              <span className="tab-letter">{letter}</span>
+            <button type="button" className={`tab${isOnTable ? ' on-table' : ''}`} aria-pressed={isOnTable} aria-label={`${letter} ${sheet.name}, ${sheet.chosen ? 'sewn' : 'not sewn'}`} onClick={() => workOn(session, { sheet: id })}>
+              <span className="tab-letter">{letter}</span>{' '}
               <span className="tab-name" aria-hidden="true">{sheet.name}</span>
             </button>
           </li>

@@ -40,7 +40,7 @@ export function SideBySide({ stack, sheets }: { readonly stack: Stack; readonly 
                 {stacked.sheet.chosen ? <p className="is-chosen">Chosen</p> : <Button className="button" aria-label={`Choose this: sheet ${stacked.letter}`} onPress={() => chooseToSew(session, stacked.id)}>Choose this</Button>}
                 <Button
                   className="button"
-                  aria-label={`Lay sheet ${stacked.letter} on the table`}
+                  aria-label={`Lay it on the table: sheet ${stacked.letter}`}
                   onPress={() => {
                     laySideBySide(session, []);
                     workOn(session, { sheet: stacked.id });
@@ -48,7 +48,7 @@ export function SideBySide({ stack, sheets }: { readonly stack: Stack; readonly 
                 >
                   Lay it on the table
                 </Button>
-                {sheets.length > 2 && <Button className="word" aria-label={`Lift sheet ${stacked.letter} off`} onPress={() => toggleBeside(session, stacked.id)}><span>Lift off</span></Button>}
+                {sheets.length > 2 && <Button className="word" aria-label={`Lift off: sheet ${stacked.letter}`} onPress={() => toggleBeside(session, stacked.id)}><span>Lift off</span></Button>}
               </div>
             </div>
           </li>

@@ -7,6 +7,7 @@ import type { Registration } from '../../../model/plan.ts';
 import type { Standing } from '../../../place/place.ts';
 import type { Laying } from '../../../session/lay/setting.ts';
 import { type PinWord, type ReadPin, addPin, canAskAngle, changePin, onsFor, putsOf, readPins, takePinOut } from '../../../session/sheet/pins.ts';
+import { spokenText } from '../../../session/sheet/spoken.ts';
 import { SlipPart } from '../../slip/Slip.tsx';
 import { useSession, useTheSession } from '../../use-session.ts';
 import { LengthField } from '../../words/LengthField.tsx';
@@ -74,7 +75,7 @@ function PinRow({ laying, pin, state }: { readonly laying: Laying; readonly pin:
         {pin.spoken ? <SpokenLine parts={pin.spoken} word={word} /> : <p className="sentence"><Said>{pin.problem ?? ''}</Said></p>}
         <div className="row-note">
           <span>{NOTES[state]}</span>
-          <Button className="word" aria-label={`Take this pin out: ${registration.put.replace(/^\w+:/, '')}`} onPress={() => takePinOut(session, laying.id, index)}><span>Take out</span></Button>
+          <Button className="word" aria-label={`Take out: ${pin.spoken ? spokenText(pin.spoken) : 'this pin'}`} onPress={() => takePinOut(session, laying.id, index)}><span>Take out</span></Button>
         </div>
       </div>
     </li>

@@ -7,6 +7,7 @@ import { laidOn } from '../../../session/lay/on-table.ts';
 import type { OnTable } from '../../../session/lay/on-table.ts';
 import { oneArea } from '../../../session/sheet/area-words.ts';
 import { FRIEZES, FRIEZE_ORDER, type RepeatOf, type RepeatWord, mirrorLines, sayStep, setRepeat, setStep, usualRepeats } from '../../../session/sheet/repeats.ts';
+import { spokenText } from '../../../session/sheet/spoken.ts';
 import { SlipPart } from '../../slip/Slip.tsx';
 import { useSession, useTheSession } from '../../use-session.ts';
 import { Said } from '../../words/Said.tsx';
@@ -95,7 +96,7 @@ function StepRow({ on, of, steps, index, step }: StepRowProps) {
   return (
     <div className="step-row">
       <SpokenLine parts={sayStep(step, on.area, steps.slice(0, index))} word={word} />
-      <Button className="word" aria-label={`Take this step out: ${sayStep(step, on.area, steps.slice(0, index)).map(({ text }) => text).join('')}`} onPress={() => setStep(session, of, index, undefined)}><span>Take out</span></Button>
+      <Button className="word" aria-label={`Take out: ${spokenText(sayStep(step, on.area, steps.slice(0, index)))}`} onPress={() => setStep(session, of, index, undefined)}><span>Take out</span></Button>
     </div>
   );
 }
