@@ -72,7 +72,7 @@ function Standing({ one, scale, isUsed }: { readonly one: OnShelf; readonly scal
         {...pull.listeners}
       >
         <TemplatePicture shape={one.shape} foot={undefined} scale={scale} />
-        <span className="on-shelf-name">{one.name}</span>
+        <span className="on-shelf-name">{one.name}</span>{' '}
         <span className="on-shelf-note">{isUsed ? 'on the table' : ''}</span>
       </button>
     </li>
