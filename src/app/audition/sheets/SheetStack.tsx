@@ -1,8 +1,7 @@
 // The stack of tracing sheets at the left of the table; on a tablet, tabs on the vellum's edge, with the stack behind one word.
 
 import { Button } from 'react-aria-components/Button';
-import { Dialog, DialogTrigger } from 'react-aria-components/Dialog';
-import { Popover } from 'react-aria-components/Popover';
+import { DialogTrigger } from 'react-aria-components/Dialog';
 import { workOn } from '../../../session/lay/on-table.ts';
 import { sayAreas } from '../../../session/sheet/area-words.ts';
 import { MOST_BESIDE, laySideBySide } from '../../../session/sheet/seen.ts';
@@ -10,6 +9,7 @@ import { takeSheet } from '../../../session/sheet/sheets.ts';
 import type { Stack } from '../../../session/sheet/stack.ts';
 import { useSession, useTheSession } from '../../use-session.ts';
 import { useStack } from '../use-on-table.ts';
+import { PopUp } from '../../words/PopUp.tsx';
 import { AreaChooser } from './AreaChooser.tsx';
 import { SheetCard } from './SheetCard.tsx';
 import './sheets.css';
@@ -65,10 +65,8 @@ function Tabs({ stack }: { readonly stack: Stack }) {
   return (
     <>
       <DialogTrigger>
-        <Button className="stack-open" aria-label="All about the sheets"><span>Sheets</span></Button>
-        <Popover className="sheet-up" placement="bottom start" offset={2}>
-          <Dialog className="stack-dialog" aria-label="Tracing sheets">{({ close }) => <Full stack={stack} onDone={close} />}</Dialog>
-        </Popover>
+        <Button className="stack-open" aria-label="Sheets: all about them"><span>Sheets</span></Button>
+        <PopUp className="stack-dialog" offset={2}>{(close) => <Full stack={stack} onDone={close} />}</PopUp>
       </DialogTrigger>
       <ul className="tabs">
         {stack.sheets.map(({ id, letter, sheet, isOnTable }) => (

@@ -2,8 +2,8 @@
 
 import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components/Button';
-import { Dialog, DialogTrigger } from 'react-aria-components/Dialog';
-import { Popover } from 'react-aria-components/Popover';
+import { DialogTrigger } from 'react-aria-components/Dialog';
+import { PopUp } from '../../words/PopUp.tsx';
 import { SpokenWord } from './SpokenWord.tsx';
 
 export interface WordFormProps {
@@ -19,9 +19,7 @@ export function WordForm({ label, text, as = 'word', children }: WordFormProps) 
   return (
     <DialogTrigger>
       {as === 'word' ? <SpokenWord label={`${label}: ${text}`} text={text} /> : <Button className="button">{text}</Button>}
-      <Popover className="sheet-up" placement="bottom start" offset={4}>
-        <Dialog className="word-form" aria-label={label}>{({ close }) => children(close)}</Dialog>
-      </Popover>
+      <PopUp className="word-form" offset={4}>{children}</PopUp>
     </DialogTrigger>
   );
 }
