@@ -6,12 +6,13 @@ import { areasCommand } from './commands/areas.ts';
 import { checkCommand } from './commands/check.ts';
 import { exportCommand } from './commands/export.ts';
 import { linesCommand } from './commands/lines.ts';
+import { marksCommand } from './commands/marks.ts';
 import { needleCommand } from './commands/needle.ts';
 import { placeCommand } from './commands/place.ts';
 import { printCommand } from './commands/print.ts';
 import { VERSION } from './version.ts';
 
-const COMMANDS = [needleCommand, areasCommand, linesCommand, placeCommand, checkCommand, printCommand, exportCommand];
+const COMMANDS = [needleCommand, areasCommand, linesCommand, placeCommand, marksCommand, checkCommand, printCommand, exportCommand];
 
 /** The answer to a command line, without the program's own name. Never throws. */
 export async function commandLine(args: readonly string[]): Promise<Answer> {

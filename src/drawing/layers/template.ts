@@ -42,7 +42,8 @@ function edgeNamed({ outline, windows }: TemplateShape, name: EdgeName): Path<'t
   return name === 'outline' ? outline : windows.find((window) => `window:${window.id}` === name)?.path;
 }
 
-function etched(etching: EtchedShape): readonly Path<'template'>[] {
+/** The lines that show an etching: of a point a small ring, of a cross its arms. */
+export function etched(etching: EtchedShape): readonly Path<'template'>[] {
   switch (etching.kind) {
     case 'line':
     case 'curve':
