@@ -68,12 +68,24 @@ export async function atRest(page: Page): Promise<void> {
   });
 }
 
+export const ROOMS = ['Top', 'Kit', 'Audition', 'Check', 'Paper'] as const;
+export type RoomName = (typeof ROOMS)[number];
+
 /** Walks into a room by its name in the header. */
-export async function walkTo(page: Page, room: 'Top' | 'Check' | 'Paper'): Promise<void> {
+export async function walkTo(page: Page, room: RoomName): Promise<void> {
   await page.getByRole('navigation', { name: 'Rooms' }).getByRole('link', { name: room }).click();
   await page.waitForSelector(`.rooms a[aria-current="page"]:text-is("${room}")`);
-  await page.waitForSelector('.slip');
-  await atRest(page);
+  await page.waitForSelector(room === 'Kit' || room === 'Audition' ? `.room.${room.toLowerCase()} .slip` : '.room:not(.kit, .audition) .slip');
+  // There is no table in Kit.
+  if (room !== 'Kit') await atRest(page);
+}
+
+/** In Audition, lays up to four sheets side by side: by a button under the stack or, on a small screen, behind one word. */
+export async function showSideBySide(page: Page): Promise<void> {
+  const button = page.getByRole('button', { name: 'Lay side by side' });
+  if (!(await button.isVisible())) await page.getByRole('button', { name: 'Sheets: all about them' }).click();
+  await button.filter({ visible: true }).click();
+  await page.waitForSelector('.side-by-side');
 }
 
 /** The top's extent on the screen, in CSS pixels, measured from what is drawn. */

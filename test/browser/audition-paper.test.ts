@@ -1,13 +1,11 @@
 // The paper in Audition, as somebody at home would use it: sheets, slip, tape of facts, tape measure, list and clipboard.
 
-import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
-import { readPlan } from '../../src/model/codec.ts';
-import type { Plan } from '../../src/model/plan.ts';
 import { launchBrowser, serveApp } from '../support/browser.ts';
 import { type Watched, atRest, openApp } from './app.ts';
 import { givePlan } from './files.ts';
+import { practiceBlock } from './fixture-plan.ts';
 
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serveApp>>;
@@ -22,12 +20,6 @@ afterAll(async () => {
   await browser?.close();
   await server?.close();
 });
-
-function practiceBlock(): Plan {
-  const read = readPlan(readFileSync(new URL('../../examples/practice-block.needlefall.json', import.meta.url), 'utf8'));
-  if (!read.ok) throw new Error('the practice block cannot be read');
-  return read.value;
-}
 
 let count = 0;
 
@@ -58,7 +50,7 @@ describe('the slip', () => {
     await pick(page, /^Petal,/);
     await expect.poll(() => slip(page).locator('h1').textContent()).toBe('Petal');
     await expect.poll(() => slip(page).locator('.about').textContent()).toContain('Held by 2 pins, it cannot slide or turn.');
-    await page.getByRole('button', { name: /^Take this pin out/ }).first().click();
+    await page.getByRole('button', { name: /^Take out: / }).first().click();
     await expect.poll(() => slip(page).locator('.about').textContent()).toContain('Held by 1 pin.');
     await page.getByRole('button', { name: /^Undo/ }).click();
     await expect.poll(() => slip(page).locator('.about').textContent()).toContain('Held by 2 pins');

@@ -1,8 +1,10 @@
 // A plan for the journeys: 18 blocks on point with leaves, setting triangles, a border with a wave.
 // Invented for these tests; nothing in it is a value to be checked.
 
+import { readFileSync } from 'node:fs';
+import { readPlan } from '../../src/model/codec.ts';
 import { newPlan } from '../../src/model/new-plan.ts';
-import type { Plan } from '../../src/model/plan.ts';
+import type { Plan, Sheet } from '../../src/model/plan.ts';
 
 export function fixturePlan(): Plan {
   const plan = newPlan('Low water');
@@ -71,5 +73,30 @@ export function plainPlan(): Plan {
         fills: {},
       },
     },
+  };
+}
+
+/** The practice block of the examples, with the templates that come with a new plan on its shelf as well. */
+export function practiceBlock(): Plan {
+  const read = readPlan(readFileSync(new URL('../../examples/practice-block.needlefall.json', import.meta.url), 'utf8'));
+  if (!read.ok) throw new Error('the practice block cannot be read');
+  const { kit } = newPlan('Kit');
+  return { ...read.value, kit: { ...read.value.kit, templates: { ...read.value.kit.templates, ...kit.templates } } };
+}
+
+/** The same with three more sheets for its block, each with a part of what lies on the first. */
+export function fourSheets(): Plan {
+  const plan = practiceBlock();
+  const { petals } = plan.sheets;
+  const part = (name: string, ...wanted: readonly string[]): Sheet => ({
+    ...petals!,
+    name,
+    chosen: false,
+    placements: Object.fromEntries(Object.entries(petals!.placements).filter(([id]) => wanted.includes(id))),
+  });
+  return {
+    ...plan,
+    sheets: { ...plan.sheets, plain: part('Petals alone', 'petal'), double: part('Petals with a second one inside', 'petal', 'inner'), rounds: part('Rounds', 'middle', 'between') },
+    sheetOrder: ['petals', 'plain', 'double', 'rounds'],
   };
 }

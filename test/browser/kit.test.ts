@@ -4,7 +4,6 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { launchBrowser, serveApp } from '../support/browser.ts';
 import { type Watched, openApp } from './app.ts';
-import { objections } from './axe.ts';
 import { givePlan } from './files.ts';
 import { fixturePlan } from './fixture-plan.ts';
 
@@ -237,57 +236,5 @@ describe('at a desk', () => {
     await page.keyboard.press('Enter');
     await page.waitForSelector('.rooms a[aria-current="page"]:text-is("Audition")');
     await page.getByRole('button', { name: 'Undo: Lay Ditch 10' }).waitFor();
-  });
-});
-
-/** Every slip of the room, by what leads to it. */
-const SLIPS: readonly (readonly [name: string, go: (page: Page) => Promise<unknown>])[] = [
-  ['template', (page) => thing(page, 'Two-inch humps').click()],
-  ['foot', (page) => thing(page, 'Open foot').click()],
-  ['thread', (page) => page.getByRole('button', { name: /^Thread/ }).click()],
-  ['bobbin', (page) => page.getByRole('button', { name: /^Bobbin/ }).click()],
-  ['batting', (page) => page.getByRole('button', { name: /^Batting/ }).click()],
-  ['machine', (page) => page.getByRole('button', { name: /^Stitch/ }).click()],
-  ['foot test', async (page) => {
-    await thing(page, 'Open foot').click();
-    await page.getByRole('button', { name: 'Measure it by sewing' }).click();
-    await page.getByRole('heading', { name: /^Measure Open foot/ }).waitFor();
-  }],
-  ['new template', async (page) => {
-    await page.getByRole('button', { name: 'Leave it' }).click();
-    await page.getByRole('button', { name: 'Add a template' }).click();
-    await slip(page, 'A new template').waitFor();
-  }],
-  ['etchings', async (page) => {
-    await page.getByRole('button', { name: 'Back to the kit' }).click();
-    await thing(page, 'Leaf 8').click();
-    await page.getByRole('button', { name: 'Etch or change' }).click();
-    await page.getByRole('button', { name: /^cross at the centre/ }).click();
-  }],
-];
-
-describe.each([
-  { name: '1440', colorScheme: 'light', viewport: { width: 1440, height: 900 }, hasTouch: false },
-  { name: '1180', colorScheme: 'dark', viewport: { width: 1180, height: 820 }, hasTouch: true },
-  { name: '400', colorScheme: 'dark', viewport: { width: 400, height: 860 }, hasTouch: true },
-] as const)('at $name, $colorScheme', ({ name: _, ...options }) => {
-  it('axe-core finds nothing, nothing to touch is small, nothing lies sideways out of the page', async () => {
-    const app = await openKit(options);
-    const { page } = app;
-    for (const [name, go] of SLIPS) {
-      await go(page);
-      expect(await objections(page), name).toEqual([]);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth), name).toBeLessThanOrEqual(options.viewport.width);
-      const small = await page.evaluate(() =>
-        [...document.querySelectorAll('.kit :is(button, select, textarea, input[type="text"], label:has(input), summary, [role="option"])')]
-          .filter((element) => element.checkVisibility())
-          .map((element) => ({ what: `${element.tagName} ${element.textContent}`, box: element.getBoundingClientRect() }))
-          .filter(({ box }) => box.width > 0 && (box.width < 43.5 || box.height < 43.5))
-          .map(({ what, box }) => `${what}: ${box.width} x ${box.height}`),
-      );
-      expect(small, name).toEqual([]);
-    }
-    expect(app.complaints()).toEqual([]);
-    await app.close();
   });
 });
