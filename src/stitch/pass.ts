@@ -1,16 +1,15 @@
 // Finding a pass on the needle line: from "starts where it crosses the diagonal" to a stretch of line that can be sewn.
 
 import { carryPath, reversedPath, startingAt, stretchOfPath } from '../geometry/change.ts';
-import { meetPaths } from '../geometry/meet-paths.ts';
 import type { Path } from '../geometry/path.ts';
 import type { Vec } from '../geometry/point.ts';
-import { type Pose, after, poseOf } from '../geometry/pose.ts';
+import type { Pose } from '../geometry/pose.ts';
 import { SAME_POINT } from '../num/tolerances.ts';
 import { type Outcome, fail, ok } from '../num/outcome.ts';
 import type { Pass, PassEnd } from '../model/plan.ts';
 import type { NeedleLine, NeedleLines } from '../needle/needle-line.ts';
+import { crossingsAlong } from '../place/crossings.ts';
 import type { ReferenceLine } from '../top/area.ts';
-import { extended } from '../top/extended.ts';
 import type { LaidPass } from './laid-placement.ts';
 
 export interface PassSetting {
@@ -73,19 +72,4 @@ function endAlong(end: PassEnd, line: NeedleLine, setting: PassSetting): Outcome
     return fail({ why: 'no-crossing', detail: `The needle line ${many} the ${reference.name}; crossing ${nth} is not there.` });
   }
   return ok(crossing);
-}
-
-/**
- * Where a needle line crosses (or touches) a reference line: inches along the needle line, in the order in which the
- * places come along the reference line. A straight reference line counts as going on beyond its ends.
- */
-export function crossingsAlong(reference: ReferenceLine, line: NeedleLine, setting: Pick<PassSetting, 'pose' | 'needleOffset'>): readonly number[] {
-  const { x, y } = setting.needleOffset;
-  const path = carryPath(after(setting.pose, poseOf<'area', 'area'>(x, y)), line.path);
-  const places = meetPaths(extended(reference.path), path).flatMap((meeting) =>
-    meeting.kind === 'overlap'
-      ? [{ reference: meeting.alongA[0], needle: meeting.alongB[0] }, { reference: meeting.alongA[1], needle: meeting.alongB[1] }]
-      : [{ reference: meeting.alongA, needle: meeting.alongB }],
-  );
-  return places.sort((a, b) => a.reference - b.reference).map((place) => place.needle);
 }

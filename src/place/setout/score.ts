@@ -22,7 +22,7 @@ export interface ScoreTerms {
 /** What a term counts for beside the others. */
 export type ScoreWeights = { readonly [term in keyof ScoreTerms]: number };
 
-export const USUAL_WEIGHTS: ScoreWeights = { spacing: 2, height: 2, joints: 1, reach: 1, corners: 0.5, sides: 2, room: 8, overhang: 1 };
+export const USUAL_WEIGHTS: ScoreWeights = { spacing: 2, height: 2, joints: 0.5, reach: 1, corners: 0.5, sides: 8, room: 8, overhang: 1 };
 
 /** The sum of the terms, each by its weight: the least is the best. */
 export function scoreOf(terms: ScoreTerms, weights: ScoreWeights = USUAL_WEIGHTS): number {

@@ -10,7 +10,7 @@ import { type Pose, after, carry, inverse, poseOf } from '../../geometry/pose.ts
 import { EYE, SAME_POINT, UNDER_FOOT } from '../../num/tolerances.ts';
 import type { Pass, PassEnd } from '../../model/plan.ts';
 import type { NeedleLine } from '../../needle/needle-line.ts';
-import { crossingsAlong } from '../../stitch/pass.ts';
+import { crossingsAlong } from '../../place/crossings.ts';
 import type { ReferenceLine } from '../../top/area.ts';
 import { extended } from '../../top/extended.ts';
 import type { Laid } from './placed.ts';
