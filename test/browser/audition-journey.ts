@@ -3,7 +3,7 @@
 
 import { readFileSync } from 'node:fs';
 import { execFileSync } from 'node:child_process';
-import type { CDPSession, Page } from 'playwright-core';
+import type { CDPSession, Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { evaluate } from '../../src/engine/evaluate.ts';
 import type { Evaluation } from '../../src/engine/evaluation.ts';
@@ -11,7 +11,7 @@ import { boundsOf, middleOfBounds } from '../../src/geometry/bounds.ts';
 import { BUILT_IN_KIT } from '../../src/model/kit/built-in.ts';
 import { shapeOf } from '../../src/model/kit/shape-of.ts';
 import { readPlan } from '../../src/model/codec.ts';
-import type { Placement, Plan, RepeatStep, Sheet } from '../../src/model/plan.ts';
+import type { Placement, Plan, Registration, Sheet } from '../../src/model/plan.ts';
 import { atRest, quiltBox, walkTo } from './app.ts';
 import { keptPlans, planMenu, saved } from './plans.ts';
 
@@ -27,6 +27,8 @@ export interface Hands {
   readonly up: () => Promise<void>;
   readonly tap: (at: Spot) => Promise<void>;
   readonly tapTwice: (at: Spot) => Promise<void>;
+  /** Presses a control. */
+  readonly press: (control: Locator) => Promise<void>;
 }
 
 export function mouseHands({ mouse }: Page): Hands {
@@ -39,6 +41,7 @@ export function mouseHands({ mouse }: Page): Hands {
     up: () => mouse.up(),
     tap: ({ x, y }) => mouse.click(x, y),
     tapTwice: ({ x, y }) => mouse.dblclick(x, y),
+    press: (control) => control.click(),
   };
 }
 
@@ -61,6 +64,7 @@ export function fingers(cdp: CDPSession): Hands & { readonly touch: (kind: 'touc
       await tap(at);
       await tap(at);
     },
+    press: (control) => control.tap(),
   };
 }
 
@@ -122,10 +126,13 @@ export async function settled(page: Page): Promise<void> {
   await atRest(page);
 }
 
-/** Puts the table about another kind of area. */
-export async function workAt(page: Page, kind: string): Promise<void> {
-  await page.getByRole('button', { name: /: choose another area$/ }).filter({ visible: true }).click();
-  await page.getByRole('menuitemradio', { name: kind }).first().click();
+/** Puts the table about another kind of area; on a tablet the sheets stand behind one word. */
+export async function workAt(page: Page, hands: Hands, kind: string): Promise<void> {
+  const tabs = page.getByRole('button', { name: 'Sheets: all about them' });
+  if (await tabs.isVisible()) await hands.press(tabs);
+  await hands.press(page.getByRole('button', { name: /: choose another area$/ }).filter({ visible: true }));
+  await hands.press(page.getByRole('menuitemradio', { name: kind }).first());
+  if (await page.locator('.stack-dialog').isVisible()) await page.keyboard.press('Escape');
   await settled(page);
 }
 
@@ -170,15 +177,15 @@ export function laidOf({ evaluation }: Kept, sheet: string, placement: string): 
 }
 
 /** Says how the sheet repeats, by the buttons of the slip. */
-export async function repeatIt(page: Page, how: string, word: 'Repeat it' | 'Then also' = 'Repeat it'): Promise<void> {
-  await page.getByRole('button', { name: new RegExp(`^${word}:`) }).click();
-  await page.getByRole('menuitem', { name: how, exact: true }).click();
+export async function repeatIt(page: Page, hands: Hands, how: string, word: 'Repeat it' | 'Then also' = 'Repeat it'): Promise<void> {
+  await hands.press(page.getByRole('button', { name: new RegExp(`^${word}:`) }));
+  await hands.press(page.getByRole('menuitem', { name: how, exact: true }));
 }
 
 /** Changes one dotted word of the slip to another of its list. */
-export async function changeWord(page: Page, label: string, to: string): Promise<void> {
-  await page.getByRole('button', { name: new RegExp(`^${label}:`) }).click();
-  await page.getByRole('menuitemradio', { name: to, exact: true }).click();
+export async function changeWord(page: Page, hands: Hands, label: string, to: string): Promise<void> {
+  await hands.press(page.getByRole('button', { name: new RegExp(`^${label}:`) }));
+  await hands.press(page.getByRole('menuitemradio', { name: to, exact: true }));
 }
 
 /** From the origin of a template of the built-in kit, where its cross is, to the middle of its extent, by which a hand pulls it up. */
@@ -196,7 +203,24 @@ export async function onShelf(page: Page, name: string): Promise<Spot> {
   return { x: box.x + box.width / 2, y: box.y + 50 };
 }
 
-export const MIRRORED_AND_TURNED: readonly RepeatStep[] = [{ mirror: 'line:diagonal-down' }, { turn: 4 }];
+/** A template of the built-in kit whose cross was put on the diagonal, and one that lies along it as well. */
+export const ON_DIAGONAL: Registration = { put: 'etching:cross', on: 'line:diagonal-down' };
+export const ALONG_DIAGONAL: Registration = { put: 'etching:centre-down', on: 'line:diagonal-down', angle: 0 };
+
+/**
+ * Places in inches from the middle of a block along the outer needle line of Arc 4, turned to face that middle from the upper left, when
+ * its cross lies on the diagonal at (at, at): by degrees clockwise from the right, 45 on the diagonal.
+ */
+export function outerLine(at: number): (degrees: number) => readonly [x: number, y: number] {
+  // The band is 4 in to its outside and 1 1/2 in wide, and the foot adds 1/4 in.
+  const middle = at - (4 - 1.5 / 2) / Math.SQRT2;
+  return (degrees) => [middle + 4.25 * Math.cos((degrees * Math.PI) / 180), middle + 4.25 * Math.sin((degrees * Math.PI) / 180)];
+}
+
+/** How long that line is from the diagonal to the vertical centre line, where x is 0: its angle there has the cosine of the middle's distance over the radius. */
+export function toCentreLine(at: number): number {
+  return 4.25 * (Math.PI / 4 - Math.acos(((4 - 1.5 / 2) / Math.SQRT2 - at) / 4.25));
+}
 
 /** Prints all of it and looks into the file: as many pages as promised, the plan's name, the check square's words. */
 export async function printIt(page: Page): Promise<void> {

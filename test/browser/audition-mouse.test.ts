@@ -3,9 +3,11 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser, serveApp } from '../support/browser.ts';
-import type { Registration } from '../../src/model/plan.ts';
 import { type Watched, openApp } from './app.ts';
-import { FIRST_BLOCK, changeWord, gripOf, onShelf, type Hands, type Spot, laidOf, lastOn, lead, measureTop, mouseHands, planNow, printIt, repeatIt, roundWay, screenOf, settled, sheetFor, shoot, straightWay, toTable, workAt } from './audition-journey.ts';
+import {
+  ALONG_DIAGONAL, FIRST_BLOCK, type Hands, ON_DIAGONAL, type Spot, changeWord, gripOf, laidOf, lastOn, lead, measureTop, mouseHands, onShelf, outerLine,
+  planNow, printIt, repeatIt, roundWay, screenOf, settled, sheetFor, shoot, straightWay, toCentreLine, toTable, workAt,
+} from './audition-journey.ts';
 
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serveApp>>;
@@ -30,16 +32,6 @@ async function inBlock(): Promise<(x: number, y: number) => Spot> {
   const on = await screenOf(page);
   return (x, y) => on(FIRST_BLOCK.x + x, FIRST_BLOCK.y + y);
 }
-
-/** Round the middle of the outer needle line of Arc 4, turned to face the middle of the block, when its cross lies on the diagonal at (at, at). */
-function outerLine(at: number): (degrees: number) => readonly [x: number, y: number] {
-  // The band is 4 in to its outside and 1 1/2 in wide, and the foot adds 1/4 in.
-  const middle = at - (4 - 1.5 / 2) / Math.SQRT2;
-  return (degrees) => [middle + 4.25 * Math.cos((degrees * Math.PI) / 180), middle + 4.25 * Math.sin((degrees * Math.PI) / 180)];
-}
-
-const ON_DIAGONAL: Registration = { put: 'etching:cross', on: 'line:diagonal-down' };
-const ALONG_DIAGONAL: Registration = { put: 'etching:centre-down', on: 'line:diagonal-down', angle: 0 };
 
 describe('the corner motif', () => {
   it('begins with a top measured from nothing', async () => {
@@ -106,9 +98,7 @@ describe('the corner motif', () => {
     const sheet = sheetFor(kept, 'block');
     expect(lastOn(sheet).passes).toEqual({ a: { start: { crosses: 'line:diagonal-down', nth: 2 }, stop: { crosses: 'line:vertical-centre', nth: 2 }, way: 'counterclockwise' } });
     const [pass] = laidOf(kept, sheet.id, 'arc-4').passes;
-    // The arc from the diagonal to where x is 0: its angle has the cosine of the middle's distance over the radius.
-    const middle = -lastOn(sheet).pose.x + 3.25 / Math.SQRT2;
-    expect(pass?.kind === 'found' && pass.length).toBeCloseTo(4.25 * (Math.PI / 4 - Math.acos(middle / 4.25)), 3);
+    expect(pass?.kind === 'found' && pass.length).toBeCloseTo(toCentreLine(lastOn(sheet).pose.x), 3);
   });
 
   it('tapped twice it turns over, with what is sewn along it; F turns it back', async () => {
@@ -134,9 +124,9 @@ describe('the corner motif', () => {
   });
 
   it('mirrored on the diagonal and turned four times, it is sewn eight times in each block', async () => {
-    await repeatIt(page, 'Mirrored');
-    await changeWord(page, 'Mirrored across', 'diagonal down to the right');
-    await repeatIt(page, 'Turned', 'Then also');
+    await repeatIt(page, hands, 'Mirrored');
+    await changeWord(page, hands, 'Mirrored across', 'diagonal down to the right');
+    await repeatIt(page, hands, 'Turned', 'Then also');
     const kept = await planNow(page);
     const sheet = sheetFor(kept, 'block');
     expect(sheet.repeat).toEqual([{ mirror: 'line:diagonal-down' }, { turn: 4 }]);
@@ -175,18 +165,18 @@ describe('the corner motif', () => {
 
 describe('the border', () => {
   it('a leaf is laid on the middle of a side, sewn all round by two taps on its needle line, and runs along all four sides', async () => {
-    await workAt(page, 'Border 1, sides (4)');
+    await workAt(page, hands, 'Border 1, sides (4)');
     // The upper side: 6 in deep, its middle 18 in along and 3 in down. Along it the quilt is seen as it lies.
     const on = await screenOf(page);
     await lead(hands, ...straightWay(await onShelf(page, 'Leaf 4'), on(18.07, 3.06)));
     expect(lastOn(sheetFor(await planNow(page), 'border-side')).registrations[0]).toEqual({ put: 'etching:cross', on: 'centre' });
     // Above the middle of the leaf, which is 2 in wide, and beside the acrylic by the foot's quarter inch.
     await hands.tapTwice(on(18.6, 3 - 1.25));
-    await repeatIt(page, 'Along the border');
+    await repeatIt(page, hands, 'Along the border');
     await settled(page);
     await shoot(page, 'mouse-10-border');
     await page.getByRole('button', { name: /^How many along:/ }).click();
-    await page.getByLabel('How many along').getByRole('textbox').fill('5');
+    await page.getByLabel('On every side').fill('5');
     await page.getByRole('button', { name: 'Done' }).click();
     const kept = await planNow(page);
     const sheet = sheetFor(kept, 'border-side');
@@ -200,7 +190,7 @@ describe('the border', () => {
 
 describe('the medallion', () => {
   it('half a circle is traced above the centre, mirrored and turned eight times', async () => {
-    await workAt(page, 'Whole top');
+    await workAt(page, hands, 'Whole top');
     const on = await screenOf(page);
     await lead(hands, ...straightWay(await onShelf(page, 'Circle 3'), on(18.05, 13)));
     // The template's own centre line lies along that of the top: it says more than the cross alone.
@@ -213,7 +203,7 @@ describe('the medallion', () => {
     for (let degrees = -80; degrees <= 89; degrees += 13) await hands.move(round(degrees));
     await hands.move(round(90));
     await hands.up();
-    await repeatIt(page, 'Mirrored and turned');
+    await repeatIt(page, hands, 'Mirrored and turned');
     await page.getByRole('button', { name: /^How many times:/ }).click();
     await page.getByRole('button', { name: '8', exact: true }).click();
     const kept = await planNow(page);
