@@ -35,28 +35,40 @@ export function putsOf({ shape, needle }: Pick<PlaceSetting, 'shape' | 'needle'>
   });
 }
 
+/** How the list of what a thing can be put on is told. */
+export interface OnsTold {
+  /** What a placement of the sheet is called; its id when left out. */
+  readonly nameOf?: (placement: string) => string;
+  /** Stays in the list, though another name for the same line is there. */
+  readonly chosen?: string;
+}
+
 /** Where a thing of the template can be put: reference lines, their crossings, the centre, stitched lines and their ends. */
-export function onsOf({ lines, stitched }: Pick<PlaceSetting, 'lines' | 'stitched'>): readonly Nameable[] {
+export function onsOf({ lines, stitched }: Pick<PlaceSetting, 'lines' | 'stitched'>, { nameOf = (id) => id, chosen }: OnsTold = {}): readonly Nameable[] {
   const land = landmarks(lines, stitched);
   return [...land.lines, ...land.places].flatMap(({ on }) => {
+    // The first image is the pass as it was traced, which is there by its own name.
+    if (on !== chosen && FIRST_IMAGE.test(on)) return [];
     const target = targetOf(on, lines, stitched);
-    return target.ok ? [{ id: on, name: `${target.value.name}${whose(on)}` }] : [];
+    return target.ok ? [{ id: on, name: `${target.value.name}${whose(on, nameOf)}` }] : [];
   });
 }
 
+const FIRST_IMAGE = /^(?:stitched|end):[^/]+\/[^/]+\/0(?:\/|$)/;
+
 /** Which stitched line is meant, where several are there. */
-function whose(on: string): string {
+function whose(on: string, nameOf: (placement: string) => string): string {
   const [, names] = /^(?:stitched|end):(.+?)(?:\/(?:start|stop))?$/.exec(on) ?? [];
   if (names === undefined) return '';
-  const [placement, pass, image] = names.split('/');
-  return ` of ${placement}, pass ${pass}${image === undefined ? '' : `, image ${Number(image) + 1}`}`;
+  const [placement = '', pass, image] = names.split('/');
+  return ` of ${nameOf(placement)}, pass ${pass}${image === undefined ? '' : `, image ${Number(image) + 1}`}`;
 }
 
 /** The places and lines that this thing of the template can be put on. */
-export function onsFor(put: string, setting: PlaceSetting): readonly Nameable[] {
+export function onsFor(put: string, setting: PlaceSetting, told: OnsTold = {}): readonly Nameable[] {
   const feature = featureOf(put, setting.shape, setting.needle);
   if (!feature.ok) return [];
-  return onsOf(setting).filter(({ id }) => {
+  return onsOf(setting, told).filter(({ id }) => {
     const target = targetOf(id, setting.lines, setting.stitched);
     return target.ok && canMeet({ feature: feature.value, target: target.value }) === undefined;
   });

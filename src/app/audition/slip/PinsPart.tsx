@@ -7,6 +7,7 @@ import type { Registration } from '../../../model/plan.ts';
 import type { Standing } from '../../../place/place.ts';
 import type { Laying } from '../../../session/lay/setting.ts';
 import { type PinWord, type ReadPin, addPin, canAskAngle, changePin, onsFor, putsOf, readPins, takePinOut } from '../../../session/sheet/pins.ts';
+import { placementName } from '../../../session/sheet/placements.ts';
 import { spokenText } from '../../../session/sheet/spoken.ts';
 import { SlipPart } from '../../slip/Slip.tsx';
 import { useSession, useTheSession } from '../../use-session.ts';
@@ -59,7 +60,7 @@ function PinRow({ laying, pin, state }: { readonly laying: Laying; readonly pin:
       case 'put':
         return <WordChoice label="What is put" text={text} options={() => putsOf(laying.setting)} chosen={registration.put} onChoose={(put) => change({ put })} />;
       case 'on':
-        return <WordChoice label="Where it is put" text={text} options={() => onsFor(registration.put, laying.setting)} chosen={registration.on} onChoose={(on) => change({ on })} />;
+        return <WordChoice label="Where it is put" text={text} options={() => onsFor(registration.put, laying.setting, { nameOf: (id) => placementName(session.getState(), laying.sheet, id), chosen: registration.on })} chosen={registration.on} onChoose={(on) => change({ on })} />;
       case 'distance':
         return (
           <WordForm label="How far from it" text={text}>
@@ -119,7 +120,8 @@ function AddPin({ laying }: { readonly laying: Laying }) {
 function NewPin({ laying, onAdd }: { readonly laying: Laying; readonly onAdd: (pin: Registration) => void }) {
   const puts = putsOf(laying.setting);
   const [put, setPut] = useState(puts[0]?.id ?? '');
-  const ons = onsFor(put, laying.setting);
+  const session = useTheSession();
+  const ons = onsFor(put, laying.setting, { nameOf: (id) => placementName(session.getState(), laying.sheet, id) });
   const [wanted, setWanted] = useState('');
   const on = ons.some(({ id }) => id === wanted) ? wanted : (ons[0]?.id ?? '');
   const [distance, setDistance] = useState(0);
