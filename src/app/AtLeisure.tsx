@@ -1,6 +1,7 @@
-// Parts of the screen that follow a moving hand at leisure: words and small pictures, a few times a second.
+// Parts of the screen that follow a moving hand at leisure: words and small pictures, a few times a second, made bit by bit between
+// the frames in which the hand is followed.
 
-import { type ReactNode, useMemo } from 'react';
+import { type ReactNode, startTransition, useMemo } from 'react';
 import { atLeisure } from './at-leisure.ts';
 import { SeenContext, useTheSession } from './use-session.ts';
 
@@ -9,7 +10,7 @@ const PAUSE = 150;
 
 export function AtLeisure({ children }: { readonly children: ReactNode }) {
   const session = useTheSession();
-  const seen = useMemo(() => atLeisure(session, PAUSE), [session]);
+  const seen = useMemo(() => atLeisure(session, PAUSE, startTransition), [session]);
   return <SeenContext value={seen}>{children}</SeenContext>;
 }
 

@@ -11,11 +11,16 @@ afterEach(() => void vi.useRealTimers());
 describe('a state seen at leisure', () => {
   const begin = () => {
     const session = createSession(newPlan('Trial'), { kind: 'new' });
-    const seen = atLeisure(session, 100, () => Date.now());
+    let soft = 0;
+    const softly = (tell: () => void) => {
+      soft += 1;
+      tell();
+    };
+    const seen = atLeisure(session, 100, softly, () => Date.now());
     const names: string[] = [];
     const stop = seen.subscribe((state) => names.push(planOf(state).name));
     const rename = (name: string) => moveGesture(session, (plan) => void (plan.name = name));
-    return { session, seen, names, stop, rename };
+    return { session, seen, names, stop, rename, soft: () => soft };
   };
 
   it('follows a gesture a few times a second, and tells the last of it', () => {
@@ -43,6 +48,20 @@ describe('a state seen at leisure', () => {
     expect(planOf(seen.getState()).name).not.toBe('b');
     vi.advanceTimersByTime(101);
     expect(planOf(seen.getState()).name).toBe('b');
+  });
+
+  it('is told softly of what a gesture changes, its end included, and not of anything else', () => {
+    const { session, names, rename, soft } = begin();
+    namePlan(session, 'One');
+    expect([names.length, soft()]).toEqual([1, 0]);
+    vi.advanceTimersByTime(500);
+    beginGesture(session, 'Rename');
+    rename('a');
+    vi.advanceTimersByTime(500);
+    keepGesture(session);
+    expect(soft()).toBe(names.length - 1);
+    namePlan(session, 'Two');
+    expect(soft()).toBe(names.length - 2);
   });
 
   it('is told of everything else at once, and of nothing once it no longer listens', () => {

@@ -9,8 +9,11 @@ export interface SeenSession {
   readonly subscribe: (listener: (state: SessionState, before: SessionState) => void) => () => void;
 }
 
-/** The state at most every so many milliseconds while a gesture is under way, and at once otherwise. */
-export function atLeisure(session: Session, pause: number, clock: () => number = () => performance.now()): SeenSession {
+/**
+ * The state at most every so many milliseconds while a gesture is under way, and at once otherwise. What a gesture changed is told within
+ * `softly`, so that those who are told may take their time over it.
+ */
+export function atLeisure(session: Session, pause: number, softly: (tell: () => void) => void = (tell) => tell(), clock: () => number = () => performance.now()): SeenSession {
   let seen = session.getState();
   let seenAt = clock();
   let late: ReturnType<typeof setTimeout> | undefined;
@@ -21,7 +24,12 @@ export function atLeisure(session: Session, pause: number, clock: () => number =
     const before = seen;
     seen = session.getState();
     seenAt = clock();
-    if (seen !== before) for (const listener of [...listeners]) listener(seen, before);
+    if (seen === before) return;
+    const tell = () => {
+      for (const listener of [...listeners]) listener(seen, before);
+    };
+    if (seen.gesture || before.gesture) softly(tell);
+    else tell();
   };
   const heard = () => {
     const { gesture } = session.getState();

@@ -1,7 +1,7 @@
 // The facts, reckoned after a frame's own work and as often as leaves the hand most of the time, so that they follow it without
 // holding it up.
 
-import { useEffect, useState } from 'react';
+import { startTransition, useEffect, useState } from 'react';
 import { type Facts, factsOf } from '../../../session/measure/facts.ts';
 import { useTheSession } from '../../use-session.ts';
 
@@ -25,7 +25,8 @@ export function useFacts(): Facts | undefined {
       }
       asked = 0;
       const began = performance.now();
-      setFacts(factsOf(session.getState()));
+      const facts = factsOf(session.getState());
+      startTransition(() => setFacts(facts));
       const ended = performance.now();
       restedAt = ended + Math.max(LEAST_REST, REST_TIMES * (ended - began));
     };

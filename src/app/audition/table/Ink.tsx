@@ -11,8 +11,13 @@ import { movedPlacements } from '../../table/in-hand.ts';
 import { useTheSession } from '../../use-session.ts';
 import { inkData } from './ink-data.ts';
 
-/** Lines on other areas follow as often as leaves the hand most of the time: so many times as long as they took to draw. */
-const REST_TIMES = 3;
+/**
+ * Lines on other areas follow part by part, a part being a run of areas: so long is drawn at a time, in milliseconds, and then rested so
+ * many times as long, which leaves the hand most of the time however large the top is.
+ */
+const AT_A_TIME = 3;
+const REST_TIMES = 2;
+const PARTS = 16;
 /** Drawn beyond the table's edges, so that a push of the quilt does not bare what is not drawn; part of its size. */
 const RIM = 0.35;
 /** In milliseconds. */
@@ -21,28 +26,42 @@ const VIEW_RESTS = 60;
 export function Ink() {
   const session = useTheSession();
   const here = useRef<SVGPathElement>(null);
-  const elsewhere = useRef<SVGPathElement>(null);
+  const elsewhere = useRef<SVGGElement>(null);
 
   useLayoutEffect(() => {
-    let mayDrawAt = 0;
+    const parts = [...elsewhere.current!.querySelectorAll('path')];
+    let behind = new Set<number>();
+    let next = 0;
+    let isBare = true;
     let late: ReturnType<typeof setTimeout> | undefined;
-    const drawElsewhere = () => {
-      clearTimeout(late);
+    const drawParts = (forSoLong: number) => {
+      late = undefined;
       const began = performance.now();
-      if (began < mayDrawAt) {
-        late = setTimeout(drawElsewhere, mayDrawAt - began);
-        return;
-      }
       const state = session.getState();
-      elsewhere.current!.setAttribute('d', inkOn(state, wetPlacements(state), (area) => area.id !== onTable(state)?.area.id));
-      const took = performance.now() - began;
-      mayDrawAt = began + took * (1 + REST_TIMES);
+      const wet = wetPlacements(state);
+      const { areas } = state.evaluation.top;
+      const mine = onTable(state)?.area.id;
+      while (behind.size > 0 && (wet.length === 0 || performance.now() - began < forSoLong)) {
+        if (behind.delete(next)) {
+          const inPart = areas.filter((area, i) => Math.floor((i * PARTS) / areas.length) === next && area.id !== mine);
+          parts[next]!.setAttribute('d', inkOn(state, wet, inPart));
+        }
+        next = (next + 1) % PARTS;
+      }
+      isBare = wet.length === 0;
+      if (behind.size > 0) late = setTimeout(() => drawParts(AT_A_TIME), REST_TIMES * (performance.now() - began));
     };
     const draw = () => {
       const state = session.getState();
       const area = onTable(state)?.area;
-      here.current!.setAttribute('d', area ? inkOn(state, sheetHere(state, area), (candidate) => candidate === area) : '');
-      drawElsewhere();
+      here.current!.setAttribute('d', area ? inkOn(state, sheetHere(state, area), [area]) : '');
+      behind = new Set(parts.keys());
+      const isDry = wetPlacements(state).length === 0;
+      if (isDry && isBare) return behind.clear();
+      // What is picked up, or let go, leaves the settled picture or comes back to it in one piece.
+      const inOnePiece = isDry || isBare;
+      if (inOnePiece) clearTimeout(late);
+      if (inOnePiece || late === undefined) drawParts(inOnePiece ? Infinity : AT_A_TIME);
     };
     draw();
     let rested: ReturnType<typeof setTimeout> | undefined;
@@ -63,18 +82,20 @@ export function Ink() {
 
   return (
     <g className="wet-ink">
-      <path ref={elsewhere} />
+      <g ref={elsewhere}>{Array.from({ length: PARTS }, (_, part) => <path key={part} />)}</g>
       <path ref={here} />
     </g>
   );
 }
 
-/** The lines of some placements on the areas asked for, as far as they are in sight. */
-function inkOn(state: SessionState, placements: readonly LaidPlacement[], wanted: (area: Area) => boolean): string {
-  const areaById = new Map(state.evaluation.top.areas.map((area) => [area.id, area] as const));
+/** The lines of some placements on these areas, as far as they are in sight. */
+function inkOn(state: SessionState, placements: readonly LaidPlacement[], areas: readonly Area[]): string {
   const inSight = stretchInSight(state);
   return placements
-    .map((laid) => inkData(laid, laid.areas.flatMap((id) => areaById.get(id) ?? []).filter(wanted), inSight))
+    .map((laid) => {
+      const wanted = new Set(laid.areas);
+      return inkData(laid, areas.filter(({ id }) => wanted.has(id)), inSight);
+    })
     .join('');
 }
 
