@@ -98,10 +98,57 @@ describe('the tapes', () => {
     await page.getByRole('button', { name: 'Measure' }).click();
     await page.getByLabel('From', { exact: true }).selectOption({ label: 'centre' });
     await page.getByLabel('To', { exact: true }).selectOption({ label: 'right edge' });
-    await expect.poll(() => page.locator('.tape-said').textContent()).toContain('From the centre to the right edge: 6 in');
-    await expect.poll(() => page.locator('.tape-tag').textContent()).toBe('6 in');
+    await expect.poll(() => page.locator('.tape-said').textContent()).toMatch(/From the centre to the right edge: 6\sin\./);
+    await expect.poll(() => page.locator('.tape-tag').textContent()).toMatch(/^6\sin$/);
     await page.keyboard.press('Escape');
     await expect.poll(() => page.locator('.tape-over').count()).toBe(0);
+  });
+});
+
+describe('the clipboard', () => {
+  const rows = (page: Page) => list(page).getByRole('row', { name: /^Petal,/ });
+  const said = (page: Page) => slip(page).getByRole('status').filter({ hasText: /\./ }).last();
+  const press = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).click();
+
+  it('where the browser lets nobody read it, a copy is pasted here all the same', async () => {
+    const { page } = app;
+    await pick(page, /^Petal,/);
+    await press(page, 'Copy the template');
+    await expect.poll(() => said(page).textContent()).toBe('Copied.');
+    await press(page, 'Paste');
+    await expect.poll(() => rows(page).count()).toBe(2);
+    await page.getByRole('button', { name: /^Undo/ }).click();
+    await expect.poll(() => rows(page).count()).toBe(1);
+  });
+
+  it('what is cut in one plan is pasted in another through the system’s own clipboard, as text', async () => {
+    const { page, context } = app;
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    await pick(page, /^Petal,/);
+    await press(page, 'Cut');
+    await expect.poll(() => rows(page).count()).toBe(0);
+    expect(JSON.parse(await page.evaluate(() => navigator.clipboard.readText()))).toMatchObject({ format: 'needlefall-clip', placements: { petal: { template: 'arc-6' } } });
+    await givePlan(page, { ...practiceBlock(), name: `Practice ${++count}` });
+    await expect.poll(() => rows(page).count()).toBe(1);
+    await page.getByRole('button', { name: 'Paste', exact: true }).click();
+    await expect.poll(() => rows(page).count()).toBe(2);
+    // What somebody copied elsewhere is no template, and is said to be none.
+    await page.evaluate(() => navigator.clipboard.writeText('bread, milk'));
+    await press(page, 'Paste');
+    await expect.poll(() => said(page).textContent()).toMatch(/clipboard/);
+    expect(await rows(page).count()).toBe(2);
+    await context.clearPermissions();
+  });
+
+  it('by the usual keys, with the hands on the table', async () => {
+    const { page, context } = app;
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    await pick(page, /^Petal,/);
+    await page.locator('.table').focus();
+    await page.keyboard.press('Control+c');
+    await page.keyboard.press('Control+v');
+    await expect.poll(() => rows(page).count()).toBe(2);
+    await context.clearPermissions();
   });
 });
 
