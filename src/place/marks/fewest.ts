@@ -1,13 +1,14 @@
 // The fewest marks that hold every laying of a template, and among as few the best.
 // Maths: a small covering problem, solved exactly by branch and bound with a growing limit on the count (iterative deepening: Korf,
 // "Depth-first iterative-deepening", 1985, from memory): some laying is not held yet, so one of its own candidates must be taken; those
-// tried before are barred below, so that no set is met twice. Where that takes too many tries, each laying in turn takes the fewest it
-// still needs, and the answer says that it may not be the fewest.
+// tried before are barred below, so that no set is met twice. Layings that share no candidate cannot help each other, so what each
+// of them needs by itself adds up to a bound. Where that takes too many tries, each laying in turn takes the fewest it still needs, and
+// the answer says that it may not be the fewest.
 
 import { SAME_MARK, STEADY } from '../../num/tolerances.ts';
 import type { TemplateShape } from '../../model/kit/shape.ts';
 import { type DrawnMark, type Hold, type TopDot, dotsFor, holdsBy, holdsThere, marksFor } from './hold.ts';
-import { LINE_ON_FACE, LINE_ON_TOP, type ReadyLaying, type WeighedHold, bestHolding, linesToDraw, weighed, worstWith } from './holding.ts';
+import { LINE_ON_FACE, LINE_ON_TOP, type ReadyLaying, type WeighedHold, bestHolding, linesToDraw, trouble, weighed, worstWith } from './holding.ts';
 
 /** Something that could be drawn: a mark on the template for all layings it serves, or a dot on the top for one. */
 export interface Candidate {
@@ -41,10 +42,14 @@ export function fewestMarks(readies: readonly ReadyLaying[], shape: TemplateShap
   const dots = readies.map((ready, i) => dotsFor(ready.laying, shape).map((hold): Candidate => dotCandidate(i, weighed(ready, hold))));
   const tasks = readies.map((ready, i): Task => taskOf(ready, i, there[i]!, marks, dots[i]!));
   const candidates = [...new Set(tasks.flatMap((task) => task.own))];
-  const search = { tasks: tasks.filter((task) => task.limit !== undefined), tries: 0 };
-  const sets = smallestSets(search);
-  const chosen = sets ? bestOf(sets, tasks, readies) : inTurn(search.tasks);
-  return { chosen, available: tasks.map((task) => withChosen(task, chosen)), exact: sets !== undefined, candidates };
+  let exact = true;
+  // Layings that no candidate serves together are looked at apart.
+  const chosen = connected(tasks.filter((task) => task.limit !== undefined)).flatMap((together) => {
+    const sets = smallestSets(together);
+    exact &&= sets !== undefined;
+    return sets ? bestOf(sets, together) : inTurn(together);
+  });
+  return { chosen, available: tasks.map((task) => withChosen(task, chosen)), exact, candidates };
 }
 
 function entry(index: number, holds: readonly WeighedHold[]): readonly (readonly [number, readonly WeighedHold[]])[] {
@@ -113,11 +118,31 @@ function isDone(task: Task, chosen: readonly Candidate[]): boolean {
 
 interface Search {
   readonly tasks: readonly Task[];
+  /** Fewest candidates each task needs when it is alone. */
+  readonly needs: ReadonlyMap<Task, number>;
   tries: number;
 }
 
+/** Tasks in groups that share candidates, directly or through others. */
+function connected(tasks: readonly Task[]): readonly (readonly Task[])[] {
+  const groups: Task[][] = [];
+  for (const task of tasks) {
+    const mine = groups.filter((group) => group.some((other) => sharesWith(other, task)));
+    const merged = [...mine.flat(), task];
+    for (const group of mine) groups.splice(groups.indexOf(group), 1);
+    groups.push(merged);
+  }
+  return groups;
+}
+
+function sharesWith(a: Task, b: Task): boolean {
+  return a.own.some((candidate) => b.own.includes(candidate));
+}
+
 /** All smallest sets that hold every laying, or undefined when they could not be found in time. */
-function smallestSets(search: Search): readonly (readonly Candidate[])[] | undefined {
+function smallestSets(tasks: readonly Task[]): readonly (readonly Candidate[])[] | undefined {
+  const needs = new Map(tasks.map((task) => [task, fewestFor(task, [])?.length ?? 1] as const));
+  const search: Search = { tasks, needs, tries: 0 };
   for (let count = 0; count <= MOST_MARKS; count++) {
     const found: (readonly Candidate[])[] = [];
     const whole = descend(search, [], new Set(), count, found);
@@ -125,6 +150,18 @@ function smallestSets(search: Search): readonly (readonly Candidate[])[] | undef
     if (!whole) return undefined;
   }
   return undefined;
+}
+
+/** No fewer than this many candidates more hold the open tasks: of tasks that share none, the needs add up. */
+function leastMore({ needs }: Search, open: readonly Task[], chosen: readonly Candidate[]): number {
+  const apart: Task[] = [];
+  let sum = 0;
+  for (const task of open) {
+    if (apart.some((other) => sharesWith(other, task))) continue;
+    apart.push(task);
+    sum += Math.max(1, (needs.get(task) ?? 1) - chosen.filter((candidate) => task.own.includes(candidate)).length);
+  }
+  return sum;
 }
 
 /** Adds the sets found below; false when it was given up. */
@@ -135,7 +172,7 @@ function descend(search: Search, chosen: readonly Candidate[], barred: ReadonlyS
     found.push(chosen);
     return true;
   }
-  if (left === 0) return true;
+  if (left < leastMore(search, open, chosen)) return true;
   const own = open.map((task) => task.own.filter((candidate) => !barred.has(candidate) && !chosen.includes(candidate)));
   const fewest = own.reduce((least, each) => (each.length < least.length ? each : least));
   const below = new Set(barred);
@@ -159,7 +196,7 @@ function inTurn(tasks: readonly Task[]): readonly Candidate[] {
 function fewestFor(task: Task, chosen: readonly Candidate[]): readonly Candidate[] | undefined {
   for (let count = 1; count <= 3; count++) {
     const found: (readonly Candidate[])[] = [];
-    descend({ tasks: [task], tries: 0 }, chosen, new Set(), count, found);
+    descend({ tasks: [task], needs: new Map(), tries: 0 }, chosen, new Set(), count, found);
     const first = found[0];
     if (first) return first.filter((candidate) => !chosen.includes(candidate));
   }
@@ -167,7 +204,7 @@ function fewestFor(task: Task, chosen: readonly Candidate[]): readonly Candidate
 }
 
 /** Of sets of the same count, the one with the least score: the widest wander, lines to draw on the top, lines across the face. */
-function bestOf(sets: readonly (readonly Candidate[])[], tasks: readonly Task[], readies: readonly ReadyLaying[]): readonly Candidate[] {
+function bestOf(sets: readonly (readonly Candidate[])[], tasks: readonly Task[]): readonly Candidate[] {
   const roughly = sets.map((chosen) => {
     const worsts = tasks.map((task) => worstWith(task.ready, withChosen(task, chosen)) ?? 0);
     return { chosen, rough: Math.max(0, ...worsts) + LINE_ON_FACE * chosen.filter(({ mark }) => mark?.kind === 'line').length };
@@ -176,8 +213,8 @@ function bestOf(sets: readonly (readonly Candidate[])[], tasks: readonly Task[],
   let best: { readonly chosen: readonly Candidate[]; readonly score: number } | undefined;
   for (const { chosen } of finalists) {
     const holdings = tasks.map((task) => bestHolding(task.ready, withChosen(task, chosen)));
-    const lines = new Set(holdings.flatMap((holding, i) => (holding ? [...linesToDraw(readies[i]!, holding.holds)] : [])));
-    const worst = Math.max(0, ...holdings.map((holding) => (holding ? holding.worst + Math.max(...holding.holds.map(({ misfit }) => misfit)) : 0)));
+    const lines = new Set(holdings.flatMap((holding, i) => (holding ? [...linesToDraw(tasks[i]!.ready, holding.holds)] : [])));
+    const worst = Math.max(0, ...holdings.map((holding) => (holding ? holding.worst + trouble(holding.holds) : 0)));
     const score = worst + LINE_ON_TOP * lines.size + LINE_ON_FACE * chosen.filter(({ mark }) => mark?.kind === 'line').length;
     if (!best || score < best.score) best = { chosen, score };
   }

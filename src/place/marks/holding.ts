@@ -40,6 +40,9 @@ export const LINE_ON_TOP = 1 / 64;
 /** A line across the face is more to draw than a tick; in inches of wander. */
 export const LINE_ON_FACE = 1 / 128;
 
+/** Letting the needle down on a place and bringing the template against the foot takes more care than putting a mark on it; in inches of wander. */
+const BY_NEEDLE = 1 / 64;
+
 /** No more than this many things are lined up at a time. */
 const MOST_HOLDS = 3;
 
@@ -77,13 +80,18 @@ export function bestHolding(ready: ReadyLaying, holds: readonly WeighedHold[]): 
     for (const chosen of subsets(holds, size)) {
       const worst = worstWith(ready, chosen);
       if (worst === undefined) continue;
-      const score = worst + Math.max(0, ...chosen.map(({ misfit }) => misfit)) + LINE_ON_TOP * linesToDraw(ready, chosen).size;
+      const score = worst + trouble(chosen) + LINE_ON_TOP * linesToDraw(ready, chosen).size;
       // Of ways as good as each other the first is kept, so that like layings are held alike.
       if (!best || score < best.score - NOT_LEFT) best = { holds: chosen, worst, score };
     }
     if (best && best.worst <= STEADY) break;
   }
   return best;
+}
+
+/** What speaks against a way of holding besides its wander: marks that are not quite where they should be, and lining up by the needle. */
+export function trouble(holds: readonly Hold[]): number {
+  return Math.max(0, ...holds.map(({ misfit }) => misfit)) + BY_NEEDLE * holds.filter(({ by }) => by.kind === 'needle').length;
 }
 
 /** What has to be drawn on the top so that these holds can be found there. */

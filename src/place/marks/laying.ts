@@ -105,7 +105,7 @@ export function imageOfRule(rule: Rule, motion: Pose<'area', 'area'>, rules: rea
   if (same) return { key: same.key, name: same.line.name, seen: same.seen, at, way };
   const lean = toDegrees(shortestTurn(2 * angleOf(way)) / 2);
   const off = dot(quarterTurned(way), between({ x: 0, y: 0 }, at));
-  const degrees = Math.round(Math.abs(toDegrees(shortestTurn(2 * motion.angle) / 2)) * 100) / 100;
+  const degrees = Math.round(Math.abs(toDegrees(shortestTurn(motion.angle))) * 100) / 100;
   const name = motion.flipped ? `mirror image of the ${rule.line.name}` : `${rule.line.name} turned ${degrees} degrees`;
   return { key: `${Math.round(lean * 100)}/${Math.round(Math.abs(off) * 1000)}/${lean > 0 === off > 0 ? '+' : '-'}`, name, seen: false, at, way };
 }
