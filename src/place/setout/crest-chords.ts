@@ -163,12 +163,16 @@ function crestAtStart(curve: NeedleCurve, top: Stretch, half: number, sense: Sen
   if (!crest) return [];
   const n = quarterTurned(crest.way);
   const from = moved(crest.at, crest.way, -sense * half);
-  return curve.stretches.flatMap((foot) =>
-    meets(from, n, foot).flatMap((reach) => {
+  const found: CrestChord[] = [];
+  for (const foot of curve.stretches) {
+    // Only those the line down from there can meet.
+    if (Math.abs(dot(crest.way, between(from, foot.middle))) > foot.spread + WELD) continue;
+    for (const reach of meets(from, n, foot)) {
       const other = placeOn(curve, foot, moved(from, n, reach));
-      return other ? crestChord(curve, crest, other, sense) : [];
-    }),
-  );
+      if (other) found.push(...crestChord(curve, crest, other, sense));
+    }
+  }
+  return found;
 }
 
 function turning(curve: NeedleCurve, top: RoundStretch, foot: RoundStretch, half: number, sense: Sense): readonly CrestChord[] {
@@ -178,7 +182,7 @@ function turning(curve: NeedleCurve, top: RoundStretch, foot: RoundStretch, half
   return [1, -1].flatMap((side) => {
     const at = moved(foot.centre, scaled(apart, 1 / d), side * Math.abs(foot.rho));
     const q = distance(top.centre, at);
-    if (q < half) return [];
+    if (q < half || !placeOn(curve, foot, at)) return [];
     const level = Math.sqrt(q * q - half * half);
     const way = angleOf(between(top.centre, at));
     return [level, -level].flatMap((x) => crestBy(curve, top, foot, way - Math.atan2(sense * half, x), at, sense));
