@@ -13,10 +13,12 @@ export interface Watched {
 export interface OpenOptions extends BrowserContextOptions {
   /** As somebody who has never been here: with the tour. */
   readonly tour?: boolean;
+  /** The room of the address, where it is one without the quilt. */
+  readonly firstRoom?: 'kit';
 }
 
 /** Opens the app at an address and waits for the first picture. */
-export async function openApp(browser: Browser, address: string, { tour = false, ...options }: OpenOptions = {}): Promise<Watched> {
+export async function openApp(browser: Browser, address: string, { tour = false, firstRoom, ...options }: OpenOptions = {}): Promise<Watched> {
   const complaints: string[] = [];
   const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, acceptDownloads: true, ...options });
   const origin = new URL(address).origin;
@@ -36,7 +38,7 @@ export async function openApp(browser: Browser, address: string, { tour = false,
   });
   if (!tour) await skipTour(context);
   await page.goto(address);
-  await firstPicture(page);
+  await (firstRoom === undefined ? firstPicture(page) : page.waitForSelector('.room.kit .slip'));
   return { context, page, complaints: () => complaints, close: () => context.close() };
 }
 

@@ -150,6 +150,24 @@ it('goes by keyboard: the slip has the focus, Escape takes it away, and it is no
   await app.close();
 });
 
+it('begins in whatever room one comes to, and its second slip points at its place from there', async () => {
+  const app = await openApp(browser, `${server.address}#kit`, { tour: true, firstRoom: 'kit' });
+  const { page } = app;
+  await slipOf(page).waitFor();
+  expect(await page.locator('.rooms a[aria-current="page"]').textContent()).toBe('Kit');
+  await page.getByRole('button', { name: 'Show me round' }).click();
+  await page.waitForSelector('.rooms a[aria-current="page"]:text-is("Top")');
+  await settled(page);
+  const [ring, table] = [(await page.locator('.tour-pointing rect').boundingBox())!, (await page.locator('.table').boundingBox())!];
+  // The place is in the middle of the table, as wide as it is now.
+  expect(Math.abs(ring.x + ring.width / 2 - (table.x + table.width / 2))).toBeLessThan(table.width / 4);
+  expect(Math.abs(ring.y + ring.height / 2 - (table.y + table.height / 2))).toBeLessThan(table.height / 4);
+  await page.keyboard.press('Escape');
+  await page.waitForSelector('.rooms a[aria-current="page"]:text-is("Kit")');
+  expect(app.complaints()).toEqual([]);
+  await app.close();
+});
+
 it('ends when another plan comes onto the table, and holds up nothing', async () => {
   const app = await openApp(browser, server.address, { tour: true });
   const { page } = app;
