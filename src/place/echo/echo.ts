@@ -10,9 +10,9 @@ import type { NeedleLines } from '../../needle/needle-line.ts';
 import { EYE, SAME_POINT } from '../../num/tolerances.ts';
 import { type Chain, chainAlong } from '../follow/chain.ts';
 import { type Following, followingOf } from '../follow/following.ts';
-import { alongWhole, longestWithin } from '../follow/longest.ts';
+import { FINE, alongWhole, longestWithin } from '../follow/longest.ts';
 import { needleTrack } from '../follow/needle-track.ts';
-import type { Rail } from '../follow/seating.ts';
+import { type Rail, type Seating, looseEnds, reseated } from '../follow/seating.ts';
 import { type LineSide, wantedLine } from '../follow/wanted-line.ts';
 
 /** A template that may be laid, by its needle lines. */
@@ -58,15 +58,33 @@ export function echo<F extends Frame>(line: Path<F>, template: Candidate, option
   if (unusable !== undefined) return { kind: 'unusable', detail: unusable };
   const lines = wantedLines(line, options);
   const rails = railsOf([template]);
-  const tell = (seating: Parameters<typeof followingOf<F>>[0]) => followingOf(seating, template.needle, needleOffset);
+  const tell = (seating: Seating<F>) => followingOf(seating, template.needle, needleOffset);
   const alongAll = alongWhole(lines, rails, tolerance);
   const whole = alongAll && tell(alongAll);
   if (whole && whole.deviation.greatest <= tolerance) return { kind: 'whole', best: whole, exact: whole.deviation.greatest <= SAME_POINT };
   const longest = longestWithin(lines, rails, tolerance, options.least ?? SHORTEST_STRETCH);
-  if (!longest) return { kind: 'none', ...(whole && { whole }) };
+  const best = longest
+    .flatMap((each) => trimmed(each, tolerance, tell) ?? [])
+    .sort((a, b) => b.to - b.from - (a.to - a.from))[0];
+  if (!best) return { kind: 'none', ...(whole && { whole }) };
   const chain = options.chain ? chainAlong(lines, rails, [template.needle], { tolerance, needleOffset, least: options.least ?? SHORTEST_STRETCH }) : undefined;
-  return { kind: 'part', best: tell(longest), ...(whole && { whole }), ...(chain && { chain }) };
+  return { kind: 'part', best, ...(whole && { whole }), ...(chain && { chain }) };
 }
+
+/** Told in full and, where the last digit shows more than the tolerance, shortened step by step until it is within. */
+function trimmed<F extends Frame>(seating: Seating<F>, tolerance: number, tell: (seating: Seating<F>) => Following<F>): Following<F> | undefined {
+  let now = seating;
+  for (let tries = 0; tries < MOST_TRIMS && now.stretch.to - now.stretch.from > 2; tries++) {
+    const told = tell(now);
+    if (told.deviation.greatest <= tolerance) return told;
+    const { from, to } = now.stretch;
+    const isNearFrom = told.deviation.at - told.from < told.to - told.deviation.at;
+    now = reseated(now, isNearFrom ? { from: from + 1, to } : { from, to: to - 1 }, looseEnds, FINE, { rounds: 30 });
+  }
+  return undefined;
+}
+
+const MOST_TRIMS = 40;
 
 /** The line with its wanted sides; at distance 0 both sides are the same. */
 export function wantedLines<F extends Frame>(line: Path<F>, { distance = USUAL_DISTANCE, side = 'either' }: EchoOptions<F>) {

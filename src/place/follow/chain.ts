@@ -61,7 +61,7 @@ function linksOf<F extends Frame>(line: WantedLine<F>, rails: readonly Rail[], {
 function farthest<F extends Frame>(line: WantedLine<F>, rails: readonly Rail[], from: number, shortest: number, tolerance: number, ends: EndsOf): Seating<F> | undefined {
   const rest = line.steps - from;
   for (let steps = rest; steps >= Math.min(rest, shortest); steps = Math.min(steps - 1, Math.floor(steps * SHORTER))) {
-    const seatings = look([line], [{ from, to: from + steps }], rails, { most: 40, looked: 17, settled: 33, rounds: 14, enough: tolerance, gain: tolerance / 256, alike: tolerance / 4, apart: apartFor(steps * line.step, tolerance), ends });
+    const seatings = look([line], [{ from, to: from + steps }], rails, { most: 40, looked: 17, settled: 33, rounds: 14, enough: tolerance, gain: tolerance / 256, alike: tolerance / 2, apart: apartFor(steps * line.step, tolerance), ends });
     const followed = firstThatFollow(seatings, tolerance, 5, (each) => within(each, each.stretch, tolerance, ends))
       .map((each) => lengthened(each, tolerance, 1, ends))
       .sort((a, b) => extent(b.stretch) - extent(a.stretch));

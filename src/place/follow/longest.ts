@@ -12,10 +12,10 @@ import type { WantedLine } from './wanted-line.ts';
 /** Each try is so much shorter than the one before. */
 const SHORTER = 0.8;
 /** Stretches of one length start this part of it apart. */
-const APART = 0.125;
+const APART = 0.25;
 const LOOKED = 17;
 const ROUGH = 33;
-const FINE = 129;
+export const FINE = 129;
 const ROUNDS = 14;
 /** So many of the stretches that are followed are lengthened. */
 const LENGTHENED = 5;
@@ -23,9 +23,9 @@ const LENGTHENED = 5;
 /** The seating that follows the whole line with the least greatest deviation; undefined where no needle line is long enough. */
 export function alongWhole<F extends Frame>(lines: readonly WantedLine<F>[], rails: readonly Rail[], tolerance: number): Seating<F> | undefined {
   const steps = lines[0]?.steps ?? 0;
-  const rough = [...look(lines, [{ from: 0, to: steps }], rails, { most: 24, looked: ROUGH, settled: ROUGH, rounds: ROUNDS, gain: EYE / 1024 })].sort((a, b) => a.greatest - b.greatest);
+  const rough = [...look(lines, [{ from: 0, to: steps }], rails, { most: 48, looked: ROUGH, settled: ROUGH, rounds: ROUNDS, gain: EYE / 1024 })].sort((a, b) => a.greatest - b.greatest);
   const following = rough.filter((each) => follows(each, tolerance));
-  return finest((following.length > 0 ? following : rough).slice(0, 6), tolerance);
+  return finest((following.length > 0 ? following : rough).slice(0, 8), tolerance);
 }
 
 /** The best of a few, settled to the last digit; those that then follow within the tolerance before those that do not. */
@@ -37,12 +37,12 @@ export function finest<F extends Frame>(few: readonly Seating<F>[], tolerance: n
 }
 
 /**
- * The seating that follows the longest stretch within a tolerance, in inches; of those settled, the one with the least deviation on it. Undefined
- * where nothing as long as `least` inches is followed.
+ * The seating that follows the longest stretch within a tolerance, in inches, with the least deviation on it; after it shorter ones, should a last look
+ * find it wanting. None where nothing as long as `least` inches is followed.
  */
-export function longestWithin<F extends Frame>(lines: readonly WantedLine<F>[], rails: readonly Rail[], tolerance: number, least: number): Seating<F> | undefined {
+export function longestWithin<F extends Frame>(lines: readonly WantedLine<F>[], rails: readonly Rail[], tolerance: number, least: number): readonly Seating<F>[] {
   const line = lines[0];
-  if (!line) return undefined;
+  if (!line) return [];
   const shortest = Math.max(2, Math.ceil(least / line.step));
   const sizes: number[] = [];
   for (let steps = line.steps; steps >= shortest; steps = Math.floor(steps * SHORTER)) sizes.push(steps);
@@ -58,13 +58,15 @@ export function longestWithin<F extends Frame>(lines: readonly WantedLine<F>[], 
   }
   const longer = followed.map((each) => lengthenedBoth(each, tolerance)).sort((a, b) => extent(b.stretch) - extent(a.stretch));
   const longest = longer[0];
+  if (!longest) return [];
   // Of the stretches as long, the one with the least deviation.
-  return longest && (finest(longer.filter(({ stretch }) => extent(stretch) === extent(longest.stretch)), tolerance) ?? longest);
+  const best = finest(longer.filter(({ stretch }) => extent(stretch) === extent(longest.stretch)), tolerance) ?? longest;
+  return [best, ...longer.filter(({ stretch }) => extent(stretch) < extent(longest.stretch))];
 }
 
 function followedAt<F extends Frame>(lines: readonly WantedLine<F>[], stretches: readonly Stretch[], rails: readonly Rail[], tolerance: number): readonly Seating<F>[] {
   const size = extent(stretches[0]!) * lines[0]!.step;
-  const seatings = look(lines, stretches, rails, { most: 60, looked: LOOKED, settled: LOOKED, rounds: ROUNDS, enough: tolerance, gain: tolerance / 256, alike: tolerance / 4, apart: apartFor(size, tolerance) });
+  const seatings = look(lines, stretches, rails, { most: 60, looked: LOOKED, settled: LOOKED, rounds: ROUNDS, enough: tolerance, gain: tolerance / 256, alike: tolerance / 2, apart: apartFor(size, tolerance) });
   return firstThatFollow(seatings, tolerance, LENGTHENED, (each) => within(each, each.stretch, tolerance));
 }
 

@@ -39,7 +39,7 @@ export interface Foot {
 
 const STRIDE = 9;
 /** Points to an inch for a first look; refined from there against the true line. */
-const LOOK = 32;
+const LOOK = 64;
 
 /** The needle line ready for asking. */
 export function needleTrack(path: Path<'template'>, flipped: boolean): NeedleTrack {

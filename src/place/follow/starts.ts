@@ -181,4 +181,4 @@ function chosen(row: Float64Array, closed: boolean, within: number): number[] {
   return found;
 }
 
-const EVERY = 8;
+const EVERY = 12;

@@ -33,10 +33,13 @@ export interface WantedLine<F extends Frame> {
   readonly run: Float64Array;
   /** 1 where the line has a corner. */
   readonly corner: Uint8Array;
+  readonly hasFewCorners: boolean;
   readonly away: Float64Array;
   readonly shadowed: Uint8Array;
 }
 
+/** A line of more corners than this is a curve made of short straight pieces. */
+const FEW_CORNERS = 24;
 const FEWEST_STEPS = 120;
 const MOST_STEPS = 960;
 
@@ -52,7 +55,8 @@ export function wantedLine<F extends Frame>(path: Path<F>, distance: number, sid
   const shadowed = new Uint8Array(count);
   const off = side === 'right' ? distance : -distance;
   for (let i = 0; i < count; i++) at[i] = i * step;
-  for (const along of cornersOf(path)) {
+  const corners = cornersOf(path);
+  for (const along of corners) {
     const place = Math.round(along / step);
     for (let i = place; i < count; i += steps) {
       if (i > 0 && i < count - 1) at[i] = along + Math.round((i - place) / steps) * length;
@@ -90,7 +94,7 @@ export function wantedLine<F extends Frame>(path: Path<F>, distance: number, sid
     shadowed[i] = shadowed[i - steps]!;
   }
   for (let i = 1; i < count; i++) run[i] = run[i - 1]! + Math.hypot(wantedX[i]! - wantedX[i - 1]!, wantedY[i]! - wantedY[i - 1]!);
-  return { path, length, distance, side, steps, step, at, corner, x, y, away, wantedX, wantedY, run, shadowed };
+  return { path, length, distance, side, steps, step, at, corner, hasFewCorners: corners.length <= FEW_CORNERS, x, y, away, wantedX, wantedY, run, shadowed };
 }
 
 /** Inches along of the places where the path turns more than a smooth joint does. */
@@ -106,14 +110,14 @@ function cornersOf<F extends Frame>(path: Path<F>): readonly number[] {
   });
 }
 
-/** The places from `from` to `to`, both included, about `most` of them; of the places that share one inside corner only the first. */
+/** The places from `from` to `to`, both included, about `most` of them; corners among them where they are few, and of the places that share one inside corner only the first. */
 export function placesBetween<F extends Frame>(line: WantedLine<F>, from: number, to: number, most: number): readonly number[] {
   const steps = Math.min(to - from, most - 1);
   const every = (to - from) / Math.max(1, steps);
   const places: number[] = [];
   for (let i = from, next = from; i <= to; i++) {
     const isFirstOfCorner = line.shadowed[i] === 1 && (i === from || !line.shadowed[i - 1]);
-    if (isFirstOfCorner || (!line.shadowed[i] && i >= Math.round(next))) places.push(i);
+    if (isFirstOfCorner || (!line.shadowed[i] && (i >= Math.round(next) || (line.corner[i] === 1 && line.hasFewCorners)))) places.push(i);
     if (i >= Math.round(next)) next += every;
   }
   return places;
