@@ -46,6 +46,9 @@ export const SMOOTH_JOINT = 1e-6;
 /** An outline that turns outward by at least this much, in radians, has a tip there. */
 export const TIP_TURN = Math.PI / 4;
 
+/** A turn of the needle line with a radius up to this is seen as a rounded corner, not as a curve, in inches: a tip's rounding and a usual foot. */
+export const TIGHT_TURN = 5 / 8;
+
 /** A rounding with a radius up to this stands for a tip, not for a curve, in inches. */
 export const TIP_RADIUS = 3 / 8;
 

@@ -24,6 +24,8 @@ export function openPlan(session: Session, plan: Plan, source: PlanSource, histo
     foot: undefined,
     selection: NOTHING,
     kitPick: undefined,
+    pencil: undefined,
+    settingOut: undefined,
     // The area chosen for printing belonged to the plan before.
     print: { ...print, area: undefined },
   }));

@@ -5,6 +5,7 @@ import { type StoreApi, createStore } from 'zustand/vanilla';
 import { type Patch, enablePatches } from 'immer';
 import { evaluate } from '../engine/evaluate.ts';
 import type { Evaluation } from '../engine/evaluation.ts';
+import type { Point } from '../geometry/point.ts';
 import type { Plan } from '../model/plan.ts';
 import type { KitPick } from './kit/kit-pick.ts';
 import type { FootPlace, InHand } from './lay/in-hand.ts';
@@ -13,6 +14,7 @@ import { type History, type HistoryStep, NO_HISTORY } from './history.ts';
 import { type PrintChoice, USUAL_PRINT } from './print-choice.ts';
 import type { Room } from './rooms.ts';
 import { NOTHING, type Selection } from './selection.ts';
+import type { SettingOut } from './setout/asked.ts';
 import { ONE_SHEET, type SheetsSeen } from './sheet/sheets-seen.ts';
 import { type ShownId, USUALLY_SHOWN } from './shown.ts';
 import type { Measuring } from './measure/tape.ts';
@@ -63,6 +65,10 @@ export interface SessionState {
   readonly foot: FootPlace | undefined;
   /** How several tracing sheets are looked at. */
   readonly seen: SheetsSeen;
+  /** The line drawn by hand so far, while the pencil is in use. */
+  readonly pencil: readonly Point<'quilt'>[] | undefined;
+  /** What is being set out, in place of the table. */
+  readonly settingOut: SettingOut | undefined;
   /** The tape measure, while it is in use. */
   readonly measuring: Measuring | undefined;
   /** What is picked out in Kit; whatever comes first when undefined. */
@@ -97,6 +103,8 @@ export function createSession(plan: Plan, source: PlanSource): Session {
     gathering: undefined,
     foot: undefined,
     seen: ONE_SHEET,
+    pencil: undefined,
+    settingOut: undefined,
     measuring: undefined,
     kitPick: undefined,
     room: 'top',

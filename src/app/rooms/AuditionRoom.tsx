@@ -8,12 +8,16 @@ import { SeenThrough } from '../audition/sheets/SeenThrough.tsx';
 import { SheetStack } from '../audition/sheets/SheetStack.tsx';
 import { SideBySide, useBeside } from '../audition/sheets/SideBySide.tsx';
 import { PlacementSlip } from '../audition/slip/PlacementSlip.tsx';
+import { SetOutView } from '../audition/setout/SetOutView.tsx';
 import { AuditionTable } from '../audition/table/AuditionTable.tsx';
 import { Shelf } from '../audition/table/Shelf.tsx';
 import { useStack } from '../audition/use-on-table.ts';
+import { useSession } from '../use-session.ts';
 import './audition.css';
 
 export function AuditionRoom() {
+  const settingOut = useSession((state) => state.settingOut);
+  if (settingOut) return <main className="room audition setting-out"><SetOutView settingOut={settingOut} /></main>;
   return (
     <main className="room audition">
       <AtLeisure>

@@ -1,12 +1,37 @@
-// Corners of a needle line inside a stretch that is sewn: where the foot could not follow the edge, and stops to turn.
+// Corners of a needle line inside a stretch that is sewn: where the foot could not follow the edge, and stops to turn; and roundings so tight
+// that they look like corners.
 
 import { segmentsOf } from '../../geometry/path.ts';
 import { lengthsBefore } from '../../geometry/measure.ts';
 import { cross, dot } from '../../geometry/point.ts';
 import { tangentOnSegment } from '../../geometry/segment.ts';
-import { SAME_POINT } from '../../num/tolerances.ts';
+import { SAME_POINT, TIGHT_TURN, TIP_TURN } from '../../num/tolerances.ts';
 import type { Chord } from './chord.ts';
 import { type NeedleCurve, runFrom } from './needle-curve.ts';
+
+/** How many tight roundings lie wholly or in part inside the chord's stretch: of one that is only begun, the mirror image goes on with it. */
+export function roundingsOf(curve: NeedleCurve, chord: Chord): number {
+  const all = roundingsKnown.get(curve) ?? roundingsAlong(curve);
+  roundingsKnown.set(curve, all);
+  return all.filter(({ from, length }) => {
+    const begins = from - chord.start.along;
+    // A closed line comes round again to a rounding in which the stretch starts, or before it.
+    return (curve.closed ? [begins - curve.length, begins, begins + curve.length] : [begins]).some((at) => Math.min(chord.run, at + length) - Math.max(0, at) > SAME_POINT);
+  }).length;
+}
+
+/** An arc of the needle line that is seen as a rounded corner. */
+interface Rounding {
+  readonly from: number;
+  readonly length: number;
+}
+
+const roundingsKnown = new WeakMap<NeedleCurve, readonly Rounding[]>();
+
+function roundingsAlong({ path }: NeedleCurve): readonly Rounding[] {
+  const lengths = lengthsBefore(path);
+  return segmentsOf(path).flatMap((s, i) => (s.kind === 'arc' && s.radius <= TIGHT_TURN && Math.abs(s.sweep) >= TIP_TURN ? [{ from: lengths[i]!, length: lengths[i + 1]! - lengths[i]! }] : []));
+}
 
 interface Corner {
   readonly along: number;

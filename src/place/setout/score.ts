@@ -11,6 +11,8 @@ export interface ScoreTerms {
   readonly reach: number;
   /** Corners inside the unit, where the foot must stop and turn. */
   readonly corners: number;
+  /** Roundings inside the unit so tight that they show as corners: those of the template's own corners, not its curve. */
+  readonly roundings: number;
   /** How much the spacing differs from that of the other sides, as a part of it. */
   readonly sides: number;
   /** How far the line goes into a clearance, as a part of the wished height. */
@@ -22,7 +24,7 @@ export interface ScoreTerms {
 /** What a term counts for beside the others. */
 export type ScoreWeights = { readonly [term in keyof ScoreTerms]: number };
 
-export const USUAL_WEIGHTS: ScoreWeights = { spacing: 2, height: 2, joints: 0.5, reach: 1, corners: 0.5, sides: 8, room: 8, overhang: 1 };
+export const USUAL_WEIGHTS: ScoreWeights = { spacing: 2, height: 2, joints: 0.5, reach: 1, corners: 0.5, roundings: 1, sides: 8, room: 8, overhang: 1 };
 
 /** The sum of the terms, each by its weight: the least is the best. */
 export function scoreOf(terms: ScoreTerms, weights: ScoreWeights = USUAL_WEIGHTS): number {

@@ -8,7 +8,7 @@ import { carryPath } from '../../geometry/change.ts';
 import type { Frieze } from '../../model/plan.ts';
 import type { NeedleLine } from '../../needle/needle-line.ts';
 import type { Chord } from './chord.ts';
-import { cornersOf } from './corners-inside.ts';
+import { cornersOf, roundingsOf } from './corners-inside.ts';
 import { countsFor } from './counts.ts';
 import { type CrestChord, crestChords, forcedCrestChords, outermostCrestChords } from './crest-chords.ts';
 import { distinct } from './distinct.ts';
@@ -155,6 +155,7 @@ function layIn(side: BorderSide, ruler: Ruler, wish: SetOutWish, curve: NeedleCu
     joints: (Math.max(kinks.start, kinks.stop, kinks.crest) + Math.abs(kinks.start - kinks.stop)) / (Math.PI / 2),
     reach: wish.reach === undefined ? 0 : Math.max(0, depth - wish.reach) / wish.reach,
     corners,
+    roundings: roundingsOf(curve, chord),
     sides: 0,
     room: short / Math.max(wished, SAME_POINT),
     overhang: overhang / spacing,

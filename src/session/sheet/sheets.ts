@@ -11,6 +11,7 @@ import { workOn } from '../lay/on-table.ts';
 import { NOTHING } from '../selection.ts';
 import { type Session, type SessionState, planOf } from '../store.ts';
 import { allOfKind } from './area-words.ts';
+import { sewInstead } from './sew-instead.ts';
 import { idsInStack, stackOf } from './stack.ts';
 
 /** Takes a new sheet for all areas of the kind on the table (or for those told) and lays it there. The first sheet for an area is sewn. */
@@ -81,19 +82,7 @@ export function chooseToSew(session: Session, id: string): void {
   const plan = planOf(state);
   const sheet = plan.sheets[id];
   if (!sheet) return;
-  const { areas } = state.evaluation.top;
-  const mine = new Set(areasFor(sheet.for, areas).map((area) => area.id));
-  changePlan(session, `Choose ${sheet.name}`, (draft) => {
-    draft.sheets[id]!.chosen = true;
-    for (const [otherId, other] of Object.entries(plan.sheets)) {
-      if (otherId === id || !other.chosen) continue;
-      const theirs = areasFor(other.for, areas).map((area) => area.id);
-      const shared = theirs.filter((area) => mine.has(area));
-      if (shared.length === 0) continue;
-      if (shared.length === theirs.length) draft.sheets[otherId]!.chosen = false;
-      else draft.sheets[otherId]!.for = without(other.for, shared) as Draft<SheetFor>;
-    }
-  });
+  changePlan(session, `Choose ${sheet.name}`, (draft) => sewInstead(draft, id, state.evaluation.top.areas));
 }
 
 /** Leaves a sheet out of what is sewn; it stays in its stack. */
@@ -157,9 +146,4 @@ function freeName(state: SessionState, target: SheetFor): string {
 function isSewnAlready(state: SessionState, mine: readonly Area[]): boolean {
   const { areas } = state.evaluation.top;
   return Object.values(planOf(state).sheets).some((sheet) => sheet.chosen && areasFor(sheet.for, areas).some((area) => mine.includes(area)));
-}
-
-function without(target: SheetFor, ids: readonly string[]): SheetFor {
-  if (target.only) return { ...target, only: target.only.filter((id) => !ids.includes(id)) };
-  return { ...target, except: [...new Set([...(target.except ?? []), ...ids])] };
 }

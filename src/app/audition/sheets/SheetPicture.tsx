@@ -5,11 +5,10 @@ import { drawSheet } from '../../../drawing/draw-sheet.ts';
 import type { Layer } from '../../../drawing/display-list.ts';
 import { boundsOf, sizeOfBounds } from '../../../geometry/bounds.ts';
 import { inverse } from '../../../geometry/pose.ts';
-import { carryPath } from '../../../geometry/change.ts';
-import { writePathData } from '../../../geometry/svg/write.ts';
 import type { Area } from '../../../top/area.ts';
 import { clothFor } from '../../table/cloth.ts';
 import { useSession } from '../../use-session.ts';
+import { PictureLayers, pictureLayers } from './PictureLayers.tsx';
 
 export interface SheetPictureProps {
   readonly sheet: string;
@@ -32,17 +31,7 @@ export function SheetPicture({ sheet, area, box, withTemplates = false }: SheetP
   const isBare = !evaluation.placements.some((laid) => laid.sheet === sheet);
   // In the area's own axes, so that a side of a border and a block on point stand upright.
   const layers = useMemo(() => {
-    const list = drawSheet(evaluation, sheet, area.id, withTemplates ? WITH_TEMPLATES : LAYERS);
-    const dress = clothFor(evaluation);
-    const toArea = inverse(area.frame);
-    const drawn = new Map<Layer, { readonly d: string; readonly className: string }[]>();
-    for (const item of list.items) {
-      if (item.kind !== 'path') continue;
-      const d = [item.path, ...(item.holes ?? [])].map((path) => writePathData(carryPath(toArea, path))).join('');
-      const some = drawn.get(item.layer) ?? [];
-      drawn.set(item.layer, [...some, { d, className: dress(item) }]);
-    }
-    return [...drawn];
+    return pictureLayers(drawSheet(evaluation, sheet, area.id, withTemplates ? WITH_TEMPLATES : LAYERS), { dress: clothFor(evaluation), toArea: inverse(area.frame) });
   }, [evaluation, sheet, area, withTemplates]);
   const own = sizeOfBounds(boundsOf(area.boundary));
   const width = box?.width ?? Math.min(own.width, own.height * LONGEST);
@@ -56,11 +45,7 @@ export function SheetPicture({ sheet, area, box, withTemplates = false }: SheetP
       preserveAspectRatio="xMidYMid meet"
       aria-hidden="true"
     >
-      {layers.map(([layer, items]) => (
-        <g key={layer} className={`layer ${layer}`}>
-          {items.map(({ d, className }, i) => <path key={i} className={className} d={d} />)}
-        </g>
-      ))}
+      <PictureLayers layers={layers} />
     </svg>
   );
 }

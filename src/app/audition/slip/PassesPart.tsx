@@ -6,6 +6,10 @@ import { styleOf } from '../../../model/length-style.ts';
 import type { PassEnd } from '../../../model/plan.ts';
 import type { Laying } from '../../../session/lay/setting.ts';
 import { type PassWord, type ReadPass, addPass, endChoices, keyOfEnd, putEnd, readPasses, renamePass, sewTheRest, takePassAway, turnPassRound } from '../../../session/sheet/passes.ts';
+import { USUAL_DISTANCE } from '../../../place/echo/echo.ts';
+import { ask } from '../../../session/setout/setting-out.ts';
+import type { Session } from '../../../session/store.ts';
+import { onTable } from '../../../session/lay/on-table.ts';
 import { select } from '../../../session/look.ts';
 import { SlipPart } from '../../slip/Slip.tsx';
 import { useSession, useTheSession } from '../../use-session.ts';
@@ -70,6 +74,7 @@ function PassRow({ laying, read }: { readonly laying: Laying; readonly read: Rea
             commands={[
               { name: 'Show it', onDo: () => select(session, { kind: 'placement', sheet: laying.sheet, placement: laying.id, pass: id }) },
               { name: 'Name it', onDo: () => setNaming(true) },
+              { name: 'Echo it', isDisabled: laid?.kind !== 'found', onDo: () => echo(session, laying, id) },
               { name: 'Sew the other stretch', isDisabled: pass.stop === 'all-round', onDo: () => sewTheRest(session, laying.id, id) },
               { name: 'Sew all round', isDisabled: pass.stop === 'all-round', onDo: () => putEnd(session, laying.id, id, 'stop', 'all-round') },
               { name: 'Take it away', onDo: () => takePassAway(session, laying.id, id) },
@@ -80,6 +85,12 @@ function PassRow({ laying, read }: { readonly laying: Laying; readonly read: Rea
       </div>
     </li>
   );
+}
+
+/** Asks for a line beside a pass, at the usual quarter inch. */
+function echo(session: Session, laying: Laying, pass: string): void {
+  const area = onTable(session.getState())?.area.id;
+  if (area !== undefined) ask(session, { kind: 'echo', sheet: laying.sheet, area, placement: laying.id, pass, distance: USUAL_DISTANCE });
 }
 
 /** Where a pass starts or stops: at something that crosses there, a distance along, or all round. */

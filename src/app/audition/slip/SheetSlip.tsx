@@ -15,6 +15,8 @@ import { ClipButtons } from '../list/ClipButtons.tsx';
 import type { ClipHands } from '../list/use-clipboard.ts';
 import { MeasurePart } from '../measure/MeasurePart.tsx';
 import { useStack } from '../use-on-table.ts';
+import { LinePart } from '../setout/LinePart.tsx';
+import { SetOutPart } from '../setout/SetOutPart.tsx';
 import { MoreMenu } from './MoreMenu.tsx';
 import { NameForm } from './NameForm.tsx';
 import { RepeatPart } from './RepeatPart.tsx';
@@ -55,6 +57,8 @@ export function SheetSlip({ on, clip }: { readonly on: OnTable; readonly clip: C
         </div>
       </SlipPart>
       {count > 0 && <RepeatPart on={on} />}
+      <SetOutPart on={on} />
+      <LinePart on={on} />
       <ClipButtons clip={clip} />
       <SlipPart title="On this table"><AuditionList on={on} /></SlipPart>
       <SlipPart title="Notes"><TextField label="What to remember about this sheet" lines={3} value={sheet.notes ?? ''} onKeep={(notes) => noteOnSheet(session, id, notes)} /></SlipPart>
@@ -74,6 +78,8 @@ function NoSheetSlip({ on, clip }: { readonly on: OnTable; readonly clip: ClipHa
         <Sentence>Or pull a template up from the shelf: a sheet comes with it.</Sentence>
         <div className="slip-buttons"><LayTemplate /></div>
       </SlipPart>
+      <SetOutPart on={on} />
+      <LinePart on={on} />
       <ClipButtons clip={clip} />
     </Slip>
   );

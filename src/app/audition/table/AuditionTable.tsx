@@ -2,7 +2,10 @@
 
 import { type ReactNode, useEffect } from 'react';
 import { auditioning } from '../../../session/gesture/auditioning.ts';
+import { drawingLine } from '../../../session/gesture/drawing-line.ts';
 import { HAND_KEYS } from '../../../session/gesture/keys.ts';
+import type { GestureNode } from '../../../session/gesture/node.ts';
+import type { Session } from '../../../session/store.ts';
 import { onTable } from '../../../session/lay/on-table.ts';
 import { zoomToWork } from '../../../session/lay/view.ts';
 import type { Layer } from '../../../drawing/display-list.ts';
@@ -13,6 +16,7 @@ import { Ground } from './Ground.tsx';
 import { Ink } from './Ink.tsx';
 import { Marks } from './Marks.tsx';
 import { NearTag } from './NearTag.tsx';
+import { PencilLine } from './PencilLine.tsx';
 import { Templates } from './Templates.tsx';
 import './audition-table.css';
 
@@ -24,6 +28,9 @@ const HELP =
   'Comma and full stop turn it by one degree, with Shift fifteen, with Alt a tenth. F flips it, P puts it on what lies near, Delete puts it away. ' +
   'Square brackets run the foot along the needle line. Enter sets where the needle goes down, arrows run the foot, Enter sets where it stops. ' +
   'Page up and page down pick another template. Escape gives up. With nothing picked, arrow keys push the quilt; plus, minus and 0 go nearer, farther and show all.';
+
+/** Hands that can also take up a pencil. */
+const hands = (session: Session): GestureNode => drawingLine(session, auditioning(session));
 
 export interface AuditionTableProps {
   /** Drawn on the quilt in its own inches, over the vellum and below the lines that are worked on. */
@@ -45,10 +52,10 @@ export function AuditionTable({ over, children }: AuditionTableProps) {
     <Table
       label={label}
       layers={LAYERS}
-      rest={auditioning}
+      rest={hands}
       keys={KEYS}
       help={HELP}
-      over={<><Ground />{over}<Ink /></>}
+      over={<><Ground />{over}<Ink /><PencilLine /></>}
       onQuilt={(view) => <Templates view={view} />}
     >
       <Marks />
