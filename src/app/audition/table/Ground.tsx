@@ -11,6 +11,7 @@ import type { Area } from '../../../top/area.ts';
 import { onTable, pickedOn } from '../../../session/lay/on-table.ts';
 import { type SessionState, planOf } from '../../../session/store.ts';
 import { useSession } from '../../use-session.ts';
+import { useDivisionInSight } from './use-division-in-sight.ts';
 
 /** The vellum reaches so far beyond the top, in inches. */
 const BEYOND = 400;
@@ -19,6 +20,7 @@ export function Ground() {
   const area = useSession((state) => onTable(state)?.area);
   const steps = useSession(stepsHere);
   const met = useSession(metLines);
+  useDivisionInSight();
   const lines = useMemo(() => (area ? linesOn(area, steps) : []), [area, steps]);
   const veil = useMemo(() => (area ? writePathData(carryPath(area.frame, area.boundary)) : ''), [area]);
   if (!area) return null;
