@@ -4,15 +4,18 @@ import { Command, CommanderError } from 'commander';
 import { type Answer, DONE, NOT_READ, refused } from './answer.ts';
 import { areasCommand } from './commands/areas.ts';
 import { checkCommand } from './commands/check.ts';
+import { echoCommand } from './commands/echo.ts';
 import { exportCommand } from './commands/export.ts';
 import { linesCommand } from './commands/lines.ts';
 import { marksCommand } from './commands/marks.ts';
+import { matchCommand } from './commands/match.ts';
 import { needleCommand } from './commands/needle.ts';
 import { placeCommand } from './commands/place.ts';
 import { printCommand } from './commands/print.ts';
+import { setoutCommand } from './commands/setout.ts';
 import { VERSION } from './version.ts';
 
-const COMMANDS = [needleCommand, areasCommand, linesCommand, placeCommand, marksCommand, checkCommand, printCommand, exportCommand];
+const COMMANDS = [needleCommand, areasCommand, linesCommand, placeCommand, marksCommand, echoCommand, matchCommand, checkCommand, printCommand, exportCommand, setoutCommand];
 
 /** The answer to a command line, without the program's own name. Never throws. */
 export async function commandLine(args: readonly string[]): Promise<Answer> {

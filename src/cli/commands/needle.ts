@@ -17,12 +17,16 @@ import { type Answer, type Give, asJson, done, refused } from '../answer.ts';
 import { kitFor, templateIn } from '../kit.ts';
 import { lengthBy } from '../say/words.ts';
 
-interface Options {
+/** How a template and a foot are asked for. */
+export interface TemplateOptions {
   readonly outline?: string;
   readonly window?: readonly string[];
   readonly template?: string;
   readonly plan?: string;
   readonly foot: string;
+}
+
+interface Options extends TemplateOptions {
   readonly json?: boolean;
 }
 
@@ -49,7 +53,7 @@ Examples:
     .action((options: Options) => give(needle(options)));
 }
 
-interface Question {
+export interface Question {
   readonly shape: TemplateShape;
   readonly diameter: number;
   /** Edges that were drawn counterclockwise; their needle lines are told the way they were drawn. */
@@ -64,7 +68,8 @@ function needle(options: Options): Answer {
   return done(options.json ? asJson(needleJson(found, shape, counterclockwise)) : inWords(found, diameter));
 }
 
-function questionOf(options: Options): Outcome<Question, string> {
+/** The shape and the foot that were asked for, or what to say about it. */
+export function questionOf(options: TemplateOptions): Outcome<Question, string> {
   if ((options.outline === undefined) === (options.template === undefined)) return fail('Give either an --outline or a --template.');
   if (options.template !== undefined && options.window !== undefined) return fail('A --window goes with an --outline; a template has its own windows.');
   const kit = kitFor(options.plan);
@@ -84,7 +89,7 @@ function saidWithPlace({ message, at }: ShapeProblem): string {
   return `${message} The place is ${at.x.toFixed(3)}, ${at.y.toFixed(3)} in.`;
 }
 
-function diameterOf(text: string, feet: { readonly [id: string]: Foot }): Outcome<number, string> {
+export function diameterOf(text: string, feet: { readonly [id: string]: Foot }): Outcome<number, string> {
   const foot = Object.hasOwn(feet, text) ? feet[text] : undefined;
   const read = foot ? ok(foot.diameter) : readLength(text);
   if (!read.ok) return fail(`The foot could not be understood. ${read.problem.message}`);
@@ -93,7 +98,7 @@ function diameterOf(text: string, feet: { readonly [id: string]: Foot }): Outcom
 
 const WIDEST_FOOT = 4;
 
-function drawnTemplate({ outline = '', window = [] }: Options): Template {
+function drawnTemplate({ outline = '', window = [] }: TemplateOptions): Template {
   return {
     name: 'as drawn',
     outline,
