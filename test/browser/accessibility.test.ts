@@ -59,7 +59,7 @@ describe.each(SIZES)('at $size', ({ viewport, hasTouch }) => {
     expect(found).toEqual([]);
     expect(app.complaints()).toEqual([]);
     await app.close();
-  });
+  }, 300_000);
 });
 
 describe.each(THEMES)('in the %s', (colorScheme) => {
