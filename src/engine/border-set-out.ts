@@ -7,7 +7,7 @@ import { pathOfSegments } from '../geometry/path.ts';
 import { SAME_POINT } from '../num/tolerances.ts';
 import { fail, ok, type Outcome } from '../num/outcome.ts';
 import { echo } from '../place/echo/echo.ts';
-import { placementOf } from '../place/follow/placement-of.ts';
+import { asPlacement } from '../place/follow/as-placement.ts';
 import type { BorderMeasure, BorderResult, BorderSetOut } from '../place/setout/set-out-border.ts';
 import { setOutKit } from '../place/setout/set-out-kit.ts';
 import type { SetOutWish } from '../place/setout/wish.ts';
@@ -106,7 +106,7 @@ function bestQuarter(rulers: readonly RulerInKit[], foot: string, width: number,
   const line = pathOfSegments<'area'>([arcAround({ x: inner, y: inner }, radius, -Math.PI / 2, -Math.PI / 2)], false);
   const found = rulers.flatMap(({ id, ruler: { needle } }): readonly CornerAnswer[] => {
     const followed = echo<'area'>(line, { needle }, { distance: 0 });
-    return followed.kind === 'whole' ? [{ template: id, placement: placementOf(followed.best, id, foot), greatest: followed.best.deviation.greatest }] : [];
+    return followed.kind === 'whole' ? [{ template: id, placement: asPlacement(followed.best, id, foot), greatest: followed.best.deviation.greatest }] : [];
   });
   return found.sort((a, b) => a.greatest - b.greatest)[0];
 }

@@ -16,7 +16,7 @@ import { EYE, SAME_POINT } from '../../num/tolerances.ts';
 import { type Echo, echo } from '../../place/echo/echo.ts';
 import type { Chain } from '../../place/follow/chain.ts';
 import type { Following } from '../../place/follow/following.ts';
-import { placementOf } from '../../place/follow/placement-of.ts';
+import { asPlacement } from '../../place/follow/as-placement.ts';
 import { axesOf } from '../lay/on-table.ts';
 import { repeatIn } from '../../stitch/repeat.ts';
 import { freeId } from '../free-id.ts';
@@ -105,7 +105,7 @@ function offerOf({ template, echo: found, part }: Answer, plan: Plan, sheet: She
   const laid = placementsOf(found);
   const name = plan.kit.templates[template]!.name;
   const placements: Record<string, Placement> = { ...sheet.placements };
-  for (const following of laid) placements[freeId(placements, wish.distance === 0 ? 'line' : 'echo')] = placementOf(following, template, foot);
+  for (const following of laid) placements[freeId(placements, wish.distance === 0 ? 'line' : 'echo')] = asPlacement(following, template, foot);
   const times = laid.length === 1 ? 'one placement' : `${laid.length} placements`;
   const first = laid[0]!;
   return {
