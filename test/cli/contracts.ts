@@ -91,3 +91,46 @@ export const exportContract = z.strictObject({
   lines: z.array(lineContract),
   totalLength: inches,
 });
+
+const at = z.tuple([z.number(), z.number()]);
+const drawnMark = [
+  z.strictObject({ kind: z.literal('line'), from: at, to: at, d: z.array(pathData).min(1) }),
+  z.strictObject({ kind: z.enum(['tick', 'dot']), at }),
+] as const;
+const lettered = { letter: z.string().regex(/^[A-Z]+$/) };
+
+export const marksContract = z.strictObject({
+  slack: z.strictObject({ mark: z.literal(1 / 32), foot: z.literal(1 / 64) }),
+  templates: z.array(
+    z.strictObject({
+      template: z.string().min(1),
+      fewest: z.boolean(),
+      marks: z.array(z.union([drawnMark[0].extend(lettered), drawnMark[1].extend(lettered)])),
+      placements: z.array(
+        z.strictObject({
+          sheet: z.string().min(1),
+          placement: z.string().min(1),
+          areas: z.array(z.string().min(1)).min(1),
+          foot: z.string().min(1),
+          pose: z.strictObject({ x: z.number(), y: z.number(), angle: z.number(), flipped: z.boolean() }),
+          held: z.boolean(),
+          by: z.array(z.strictObject({ put: z.string().regex(/^(mark:[A-Z]+|etching:.+|tip:\d+|needle-line.*)$/), on: z.string().regex(/^(line:.+|crossing:.+|centre|point:.+)$/) })),
+          say: z.array(z.strictObject({ images: z.array(z.number().int().nonnegative()).min(1), faceDown: z.boolean(), say: z.string().regex(/^Face (up|down): .+\.$/) })),
+          wander: z.strictObject({ worst: inches, bands: z.array(z.array(z.strictObject({ at, away: at, along: z.number(), wide: inches })).min(2)) }).nullable(),
+          byRegistrations: inches.nullable(),
+          ends: z.array(z.strictObject({ pass: z.string().min(1), end: z.enum(['start', 'stop']), at, gap: inches, stillMeets: z.boolean() })),
+          steadier: z.strictObject({ mark: z.union(drawnMark), say: z.string().min(1), worst: inches }).nullable(),
+        }),
+      ),
+    }),
+  ),
+  tops: z.array(
+    z.strictObject({
+      areas: z.array(z.string().min(1)).min(1),
+      fewest: z.boolean(),
+      lines: z.array(z.string().min(1)),
+      dots: z.array(z.strictObject({ number: z.number().int().positive(), at, under: z.enum(['mark', 'needle']), say: z.string().min(1), images: z.number().int().positive() })),
+      ends: z.array(z.strictObject({ what: z.enum(['start', 'stop']), placement: z.string().min(1), at, say: z.string().min(1), images: z.number().int().positive() })),
+    }),
+  ),
+});
