@@ -29,6 +29,8 @@ export default defineConfig({
     // Every asset is a file of its own: data addresses would need a looser policy.
     assetsInlineLimit: 0,
     modulePreload: { polyfill: false },
+    // What the first picture needs comes in one file: on a slow line, each further one would wait its turn.
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } } },
     chunkSizeWarningLimit: 1600,
   },
   worker: { format: 'es' },
