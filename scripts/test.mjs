@@ -15,6 +15,7 @@ const STAGES = [
   { name: 'build', about: 'app and command line', work: () => (build(), true) },
   { name: 'unit', about: 'unit, property, golden and command line tests', work: () => vitest('unit', 'vitest.config.ts') },
   { name: 'browser', about: 'the app in a browser', work: () => vitest('browser', 'vitest.browser.config.ts') },
+  { name: 'alone', about: 'speed of the app, and nothing lost when it is killed', work: () => vitest('alone', 'vitest.alone.config.ts') },
 ];
 
 const chosen = process.argv.slice(2);

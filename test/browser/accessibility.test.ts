@@ -1,6 +1,8 @@
 // What axe-core finds in every room with whatever can be open in it, light and dark, wide and narrow; sizes of what can be touched;
-// the darkest thing.
+// the darkest thing. Of everything a picture for looking at is left in test/browser/shots/.
 
+import { mkdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser, serveApp } from '../support/browser.ts';
@@ -13,10 +15,13 @@ import { SIZES, THEMES, statesAt } from './states.ts';
 /** Those with the quilt in them. */
 const ROOMS = ['Top', 'Audition', 'Check', 'Paper'] as const;
 
+const SHOTS = fileURLToPath(new URL('shots/', import.meta.url));
+
 let browser: Browser;
 let server: Awaited<ReturnType<typeof serveApp>>;
 
 beforeAll(async () => {
+  mkdirSync(SHOTS, { recursive: true });
   [browser, server] = await Promise.all([launchBrowser(), serveApp()]);
 });
 
@@ -45,13 +50,14 @@ async function objectionsAtRest(page: Page, rules: 'all' | 'of-colour'): Promise
   return objections(page, rules);
 }
 
-describe.each(SIZES)('at $size', ({ viewport, hasTouch }) => {
+describe.each(SIZES)('at $size', ({ size, viewport, hasTouch }) => {
   it.each(THEMES)('in the %s, axe-core finds nothing, nothing to touch is small, nothing lies sideways out of the page', async (colorScheme) => {
     const app = await openApp(browser, server.address, { viewport, hasTouch, colorScheme, reducedMotion: 'reduce' });
     const { page } = app;
     const found: string[] = [];
     for (const { name, go } of statesAt(viewport.width)) {
       await go(page);
+      await page.screenshot({ path: `${SHOTS}${name}-${size}-${colorScheme}.png`, animations: 'disabled' });
       found.push(...[...(await objectionsAtRest(page, colorScheme === 'light' ? 'all' : 'of-colour')), ...(await smallOnes(page))].map((what) => `${name}: ${what}`));
       const width = await page.evaluate(() => document.documentElement.scrollWidth);
       if (width > viewport.width) found.push(`${name}: the page is ${width} wide`);
