@@ -3,7 +3,7 @@
 
 import { pointAlong } from '../../geometry/measure.ts';
 import { nearestOnPath } from '../../geometry/nearest.ts';
-import { type Point, type Vec, between, moved, unit } from '../../geometry/point.ts';
+import { type Point, type Vec, between, distance, moved, unit } from '../../geometry/point.ts';
 import { type Pose, after, carry, carryVec } from '../../geometry/pose.ts';
 import { lettersOf } from '../../num/letters.ts';
 import type { LaidPlacement } from '../../stitch/laid-placement.ts';
@@ -31,6 +31,8 @@ export interface Pin {
   /** `asked`: letting go now makes it; `in-the-way`: it cannot be met with the others, `to` is where it would have to be. */
   readonly kind: 'held' | 'asked' | 'in-the-way';
   readonly to?: Point<'quilt'>;
+  /** Between the two, in inches. */
+  readonly gap?: number;
 }
 
 /** An end of a pass: where the needle goes down or stops, its letter, and the mark to be drawn on the template there. */
@@ -77,13 +79,15 @@ export function marksOn(state: SessionState): Marks | undefined {
 
   const pins = placement.registrations.flatMap((registration, i): readonly Pin[] => {
     const read = requirementOf(registration, setting);
-    const equation = read.ok ? equationsOf(read.value, laid.pose).at(-1) : undefined;
+    const equations = read.ok ? equationsOf(read.value, laid.pose) : [];
+    const equation = equations.at(-1);
     if (!read.ok || !equation) return [];
     const key = `${registration.put} ${registration.on} ${i}`;
     const at = carry(axes, whereHeld(read.value, equation.at, laid.pose));
     if (!against.includes(i)) return [{ key, at, kind: asked.has(`${registration.put} ${registration.on}`) ? 'asked' : 'held' }];
-    const to = moved(equation.at, { x: equation.by[0], y: equation.by[1] }, -equation.value);
-    return [{ key, at, kind: 'in-the-way', to: carry(axes, to) }];
+    // A place is missed in two directions at once; how far a line is turned moves nothing.
+    const to = equations.reduce((place, { value, by: [x, y] }) => moved(place, { x, y }, -value), equation.at);
+    return [{ key, at, kind: 'in-the-way', to: carry(axes, to), gap: distance(equation.at, to) }];
   });
   const near = state.inHand?.near;
   return {
@@ -96,8 +100,8 @@ export function marksOn(state: SessionState): Marks | undefined {
 }
 
 /** A pin that holds only the way an etched line points stands at that line's end, clear of the pins that hold its place. */
-function whereHeld({ feature, angle, distance }: Requirement, at: Point<'area'>, pose: Pose<'template', 'area'>): Point<'area'> {
-  return angle !== undefined && distance === undefined && feature.kind === 'line' ? carry(pose, moved(feature.at, feature.way, feature.lever)) : at;
+function whereHeld({ feature, angle, distance: asked }: Requirement, at: Point<'area'>, pose: Pose<'template', 'area'>): Point<'area'> {
+  return angle !== undefined && asked === undefined && feature.kind === 'line' ? carry(pose, moved(feature.at, feature.way, feature.lever)) : at;
 }
 
 type Found = Extract<LaidPlacement['passes'][number], { kind: 'found' }>;

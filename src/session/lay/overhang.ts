@@ -7,20 +7,23 @@ import { pathLength, pointAlong } from '../../geometry/measure.ts';
 import { meetPaths } from '../../geometry/meet-paths.ts';
 import { type Path, endOf, startOf, straight } from '../../geometry/path.ts';
 import { type Point, type Vec, between, dot, moved, quarterTurned, unit } from '../../geometry/point.ts';
-import { after, poseOf } from '../../geometry/pose.ts';
-import { type LengthStyle, writeLength } from '../../num/inches.ts';
+import { after, carry, poseOf } from '../../geometry/pose.ts';
 import { SAME_POINT } from '../../num/tolerances.ts';
 import { soundClearance } from '../../check/stitched.ts';
-import type { Clearance } from '../../model/plan.ts';
+import { written, writtenBeside } from '../../check/words.ts';
+import type { Clearance, Plan } from '../../model/plan.ts';
 import type { LaidPlacement } from '../../stitch/laid-placement.ts';
 import { extended } from '../../top/extended.ts';
 import type { Area } from '../../top/area.ts';
 import { type SessionState, planOf } from '../store.ts';
+import { middleOf } from './moves.ts';
 import { laidOn, onTable, pickedOn } from './on-table.ts';
 
 export interface Overhang {
   /** The stretches concerned, in the axes the placement is laid in. */
   readonly stretches: readonly Path<'area'>[];
+  /** The middle of the template, in the same axes. */
+  readonly middle: Point<'area'>;
   /** All of them together, in inches. */
   readonly length: number;
   /** The edge that is come nearest to, or gone farthest over: how far inward of it, in inches, less than 0 beyond it; and what is asked. */
@@ -44,7 +47,8 @@ export function overhangOf(laid: LaidPlacement, area: Area, clearance: Clearance
     if (!nearest || distance - edge.limit < nearest.distance - nearest.limit) nearest = { name: edge.name, isRaw: edge.isRaw, distance, limit: edge.limit };
   }));
   if (!nearest) return undefined;
-  return { stretches, length: stretches.reduce((sum, stretch) => sum + pathLength(stretch), 0), nearest };
+  const middle = carry(after(laid.pose, first), middleOf(laid.template));
+  return { stretches, middle, length: stretches.reduce((sum, stretch) => sum + pathLength(stretch), 0), nearest };
 }
 
 interface Edge {
@@ -117,9 +121,9 @@ export function overhangPicked(state: SessionState): Overhang | undefined {
   return found;
 }
 
-/** "2 1/4 in of the needle line: 3/8 in over the raw right edge." */
-export function sayOverhang({ length, nearest: { name, isRaw, distance, limit } }: Overhang, style: LengthStyle): string {
+/** "2 1/4 in of the needle line is too near: 3/8 in over the raw right edge." */
+export function sayOverhang({ length, nearest: { name, isRaw, distance, limit } }: Overhang, plan: Plan): string {
   const edge = isRaw ? `the raw ${name}` : `the ${name}`;
-  const how = distance < -SAME_POINT ? `${writeLength(-distance, style)} over ${edge}` : `${writeLength(Math.max(0, distance), style)} from ${edge}, and you asked for ${writeLength(limit, style)}`;
-  return `${writeLength(length, style)} of the needle line is too near: ${how}.`;
+  const how = distance < -SAME_POINT ? `${written(plan, -distance)} over ${edge}` : `${writtenBeside(plan, Math.max(0, distance), limit)} from ${edge}, and you asked for ${written(plan, limit)}`;
+  return `${written(plan, length)} of the needle line is too near: ${how}.`;
 }

@@ -11,6 +11,7 @@ import { type EndMark, type FootMark, type Pin, type WayMark, marksOn } from '..
 import { handleOf } from '../../../session/lay/shown.ts';
 import { type ScreenPoint, type View, onScreen } from '../../../session/view.ts';
 import { useSession } from '../../use-session.ts';
+import { useLengths } from '../../words/lengths.ts';
 import { OverhangSign } from './OverhangSign.tsx';
 import './marks.css';
 
@@ -112,11 +113,19 @@ function NearRings({ near, see }: { readonly near: readonly [Point<'quilt'>, Poi
 }
 
 function PinSign({ pin, see }: { readonly pin: Pin; readonly see: See }) {
+  const length = useLengths();
   const at = see(pin.at);
   const to = pin.to && see(pin.to);
   return (
     <g className={`pin ${pin.kind}`}>
-      {to && <line className="gap" x1={at.x} y1={at.y} x2={to.x} y2={to.y} />}
+      {to && pin.gap !== undefined && (
+        <g className="gap">
+          <line x1={at.x} y1={at.y} x2={to.x} y2={to.y} />
+          <line className="rungs" x1={at.x} y1={at.y} x2={to.x} y2={to.y} />
+          <circle cx={to.x} cy={to.y} r="5" />
+          <text x={(at.x + to.x) / 2 + 12} y={(at.y + to.y) / 2 + 5}>{length(pin.gap)}</text>
+        </g>
+      )}
       <g transform={`translate(${at.x} ${at.y})`}>
         <g className="drop">
           {pin.kind === 'asked' && <circle className="met" r="9" />}

@@ -36,7 +36,7 @@ export function NearTag() {
 
 function wordsOfOverhang(state: SessionState): string {
   const over = overhangPicked(state);
-  return over ? sayOverhang(over, styleOf(state.evaluation.plan)) : '';
+  return over ? sayOverhang(over, state.evaluation.plan) : '';
 }
 
 /** While the hand has something: what it is drawn to, or what is near, or where the foot is. */

@@ -3,6 +3,7 @@
 import { useMemo } from 'react';
 import { carryPath } from '../../../geometry/change.ts';
 import { pathLength, pointAlong } from '../../../geometry/measure.ts';
+import { between, dot } from '../../../geometry/point.ts';
 import { carry } from '../../../geometry/pose.ts';
 import { writePathData } from '../../../geometry/svg/write.ts';
 import { onTable } from '../../../session/lay/on-table.ts';
@@ -24,11 +25,12 @@ export function OverhangSign({ view }: { readonly view: View }) {
     const [longest] = [...over.stretches].sort((a, b) => pathLength(b) - pathLength(a));
     if (!longest) return undefined;
     const { point, tangent } = pointAlong(longest, pathLength(longest) / 2);
+    const side = dot({ x: tangent.y, y: -tangent.x }, between(over.middle, point)) < 0 ? -1 : 1;
     return {
       data: over.stretches.map((stretch) => writePathData(carryPath(area.frame, stretch))).join(''),
       at: carry(area.frame, point),
-      // The needle line runs clockwise on the etched face, so that this is away from the template; face down it is towards it.
-      beside: carry(area.frame, { x: point.x + tangent.y, y: point.y - tangent.x }),
+      // Away from the template, so that its length does not lie on it.
+      beside: carry(area.frame, { x: point.x + side * tangent.y, y: point.y - side * tangent.x }),
     };
   }, [over, area]);
   if (!over || !drawn) return null;
