@@ -38,12 +38,16 @@ export interface Gestures {
 /** Runs nodes one after the other, beginning with the one at rest. */
 export function runGestures(rest: GestureNode, onChange: (name: string) => void = () => undefined): Gestures {
   let node = rest;
+  let told = node.name;
   return {
     name: () => node.name,
     send: (event) => {
-      const next = node.on(event);
-      if (next.name !== node.name) onChange(next.name);
-      node = next;
+      node = node.on(event);
+      // A node that lets another do its work changes its name and stays itself.
+      const { name } = node;
+      if (name === told) return;
+      told = name;
+      onChange(name);
     },
   };
 }
