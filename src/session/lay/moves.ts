@@ -43,7 +43,7 @@ const TOLD_FROM = 2;
 export function moveTo(setting: PlaceSetting, registrations: readonly Registration[], wish: Wish): Moved {
   const held = stillHeld(setting, registrations, wish);
   if (wish.reach <= 0) return { pose: held.pose, held: held.by, made: [], near: undefined };
-  if (held.by.length > 0 && !held.isMet) return { pose: held.pose, held: held.by, made: [], near: undefined };
+  if (held.by.length > 0 && (!held.isMet || held.isFixed)) return { pose: held.pose, held: held.by, made: [], near: undefined };
   const { pose, made } = snap(setting, held.by, wish.pose, wish.reach);
   const told = made.length > 0 ? undefined : nearThings(setting, pose, TOLD_FROM * wish.reach).find((near) => isTold(near, held.by));
   return { pose, held: held.by, made, near: told };
@@ -58,6 +58,8 @@ interface Holding {
   readonly by: readonly Registration[];
   readonly pose: Laid;
   readonly isMet: boolean;
+  /** It cannot move at all. */
+  readonly isFixed: boolean;
 }
 
 /** The registrations that a pull does not tear, and the pose they keep the template in. */
@@ -72,11 +74,21 @@ function stillHeld(setting: PlaceSetting, registrations: readonly Registration[]
 }
 
 function heldBy({ shape, ...rest }: PlaceSetting, registrations: readonly Registration[], wish: Wish): Holding {
-  if (registrations.length === 0) return { by: registrations, pose: wish.pose, isMet: true };
+  if (registrations.length === 0) return { by: registrations, pose: wish.pose, isMet: true, isFixed: false };
   const requirements = registrations.map((registration) => requirementOf(registration, { shape, ...rest }));
-  const settled = requirements.every((read) => read.ok) ? settle(requirements.map((read) => read.value), wish.pose, shape.outline) : undefined;
+  const read = requirements.flatMap((one) => (one.ok ? [one.value] : []));
+  const readable = read.length === requirements.length;
+  // What is fixed stays: a hand that moves far does not mean another pose that would do as well.
+  const still = readable ? settle(read, wish.from, shape.outline) : undefined;
+  if (still?.free === 0 && liesSame(still.pose, wish.from, shape)) return { by: registrations, pose: wish.from, isMet: true, isFixed: true };
+  const settled = readable ? settle(read, wish.pose, shape.outline) : undefined;
   // What cannot be met holds the template where it last could lie.
-  return settled ? { by: registrations, pose: settled.pose, isMet: true } : { by: registrations, pose: wish.from, isMet: false };
+  return settled ? { by: registrations, pose: settled.pose, isMet: true, isFixed: false } : { by: registrations, pose: wish.from, isMet: false, isFixed: false };
+}
+
+function liesSame(a: Laid, b: Laid, { outline }: TemplateShape): boolean {
+  const { minX, minY, maxX, maxY } = boundsOf(outline);
+  return [{ x: minX, y: minY }, { x: maxX, y: maxY }].every((end) => distance(carry(a, end), carry(b, end)) <= NOT_LEFT);
 }
 
 function pullOf({ pose }: Holding, { pose: wished, grip }: Wish): number {
