@@ -4,9 +4,6 @@ import { type Path, circle, openPath, polygon, straight } from '../../geometry/p
 import { type Point, heading } from '../../geometry/point.ts';
 import type { TemplateShape } from '../../model/kit/shape.ts';
 import { needleLines } from '../../needle/needle-lines.ts';
-import { findPass } from '../../stitch/pass.ts';
-import { asPlacement } from '../follow/as-placement.ts';
-import type { Pose } from '../../geometry/pose.ts';
 import { match } from '../match/match.ts';
 import { echo } from './echo.ts';
 
@@ -127,22 +124,6 @@ describe('what comes back', () => {
     const found = echo<'quilt'>(circle({ x: 2, y: 1 }, 4.5), disc(4.25), { distance: 1 / 4 });
     expect(found.kind === 'whole' && found.exact).toBe(true);
     expect(found.kind === 'whole' && found.best.pass.stop).toBe('all-round');
-  });
-
-  it('a placement made of it sews the same line when the plan lays it', () => {
-    const line = arcOver(4, 4.25) as unknown as Path<'area'>;
-    const template = disc(4.25);
-    const found = echo(line, template);
-    if (found.kind !== 'whole') throw new Error(found.kind);
-    const placement = asPlacement(found.best, 'mine', 'half-round');
-    const pose: Pose<'template', 'area'> = { x: placement.pose.x, y: placement.pose.y, angle: (placement.pose.angle * Math.PI) / 180, flipped: placement.flipped };
-    const laid = findPass('a', placement.passes['a']!, { needle: template.needle, pose, needleOffset: { x: 0, y: 0 }, lines: [] });
-    expect(laid.kind).toBe('found');
-    if (laid.kind !== 'found') return;
-    expect(laid.length).toBeCloseTo(found.best.pass.length, 9);
-    // By true distance to the circle the line was drawn on, centre (0, 3.75): from 4 in away to within the deviation (at the ends seen from the
-    // sewn line, which is a trifle more than seen from the line it echoes).
-    for (const { x, y } of laid.path.vertices) expect(Math.abs(Math.hypot(x, y - 3.75) - 4)).toBeLessThan(0.015);
   });
 
   it('says what cannot be asked', () => {
