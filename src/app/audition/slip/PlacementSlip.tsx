@@ -15,6 +15,7 @@ import { useSession, useTheSession } from '../../use-session.ts';
 import { AuditionList } from '../list/AuditionList.tsx';
 import { ClipButtons } from '../list/ClipButtons.tsx';
 import { useClipboard } from '../list/use-clipboard.ts';
+import { MarksPart } from '../marks/MarksPart.tsx';
 import { MeasurePart } from '../measure/MeasurePart.tsx';
 import { useOnTable, useStack } from '../use-on-table.ts';
 import { KitPart, LyingButtons, NumbersPart } from './LyingPart.tsx';
@@ -71,6 +72,7 @@ function OneSlip({ on, id, clip }: { readonly on: OnTable; readonly id: string; 
       <LyingButtons about={name} />
       <PassesPart laying={laying} />
       <RepeatPart on={on} placement={id} />
+      <MarksPart sheet={laying.sheet} placement={id} />
       <NumbersPart laying={laying} laid={laid} />
       <KitPart laying={laying} onName={() => setNaming(true)} />
       <ClipButtons clip={clip} />
