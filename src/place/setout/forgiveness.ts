@@ -2,8 +2,8 @@
 //
 // Maths, derived here. Run on at either end by the same length l, a chord whose line leaves it at the angle a and arrives at b grows by
 // l (cos a + cos b), and at the part t along it the line's height over it grows by l ((1 - t) sin(-a) + t sin b). For a symmetric unit
-// that is tan(|a|) / 2 for each inch, on a circle s / (4 sqrt(R^2 - s^2 / 4)). To a crest, whose own end is held, half the spacing grows by l cos a and the
-// height by l sin |a|: the same again. A rise is told with its chord.
+// that is tan(-a) / 2 for each inch, on a circle s / (4 sqrt(R^2 - s^2 / 4)). To a crest, whose own end is held, half the spacing grows by l cos a and the
+// height by l sin(-a): the same again. A rise is told with its chord.
 
 import { SAME_NUMBER } from '../../num/tolerances.ts';
 import { segmentsOf } from '../../geometry/path.ts';
@@ -29,11 +29,15 @@ function perSpacing(curve: NeedleCurve, chord: Chord, found: Found, unit: Unit):
     case 'crest':
     case 'only-crest':
     case 'nearest-crest': {
-      const foot = Math.abs(unit.start.at.x) < Math.abs(unit.stop.at.x) ? b : a;
-      return quotient(Math.abs(Math.sin(foot)), 2 * Math.abs(Math.cos(foot)));
+      // Positive where the line climbs from its foot towards the crest; one that first goes the other way loses height.
+      const [crest, foot, angle] = Math.abs(unit.start.at.x) < Math.abs(unit.stop.at.x) ? [unit.start, unit.stop, b] : [unit.stop, unit.start, -a];
+      const side = crest.at.y < foot.at.y ? 1 : -1;
+      return side * quotient(Math.sin(angle), 2 * Math.abs(Math.cos(angle)));
     }
-    case 'symmetric':
-      return quotient(Math.abs(Math.sin(a)), 2 * Math.abs(Math.cos(a)));
+    case 'symmetric': {
+      const side = unit.start.at.y - unit.extents.minY >= unit.extents.maxY - unit.start.at.y ? 1 : -1;
+      return side * quotient(Math.sin(-a), 2 * Math.abs(Math.cos(a)));
+    }
     case 'parallel': {
       const crest = farthest(curve, unit);
       const t = (crest.x - unit.start.at.x) / (unit.stop.at.x - unit.start.at.x);
