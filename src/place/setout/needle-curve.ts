@@ -176,9 +176,10 @@ export function onOneCircle(a: RoundStretch, b: RoundStretch): boolean {
 
 function together(a: Stretch, b: Stretch): Stretch {
   const length = a.length + b.length;
-  if (a.kind === 'line' || b.kind === 'line') return { ...a, length };
-  const sweep = a.sweep + b.sweep;
-  return { ...a, length, sweep: Math.abs(sweep) > TURN ? Math.sign(sweep) * TURN : sweep };
+  if (a.kind === 'line') return straightStretch(a.from, a.way, a.starts, length);
+  const sweep = b.kind === 'arc' ? a.sweep + b.sweep : a.sweep;
+  const { centre, rho, normal, starts } = a;
+  return roundStretch({ centre, rho, normal, sweep: Math.abs(sweep) > TURN ? Math.sign(sweep) * TURN : sweep, starts, length });
 }
 
 /**
@@ -186,7 +187,7 @@ function together(a: Stretch, b: Stretch): Stretch {
  * where alone it can lie. Of a convex line this is exact; it is found from the directions in which two tangents are parallel.
  */
 function widestChord(path: Path<'template'>): number {
-  const ends = segmentsOf(path).map((s) => s.from);
+  const ends: readonly At[] = path.vertices.map(({ x, y }) => ({ x, y }));
   const arcs = segmentsOf(path).flatMap((s) => (s.kind === 'arc' ? [s] : []));
   let widest = 0;
   for (const [i, a] of ends.entries()) for (const b of ends.slice(i + 1)) widest = Math.max(widest, distance(a, b));
