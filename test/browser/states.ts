@@ -1,5 +1,4 @@
-// Everything the app can look like at rest: each room with what can be open in it. Looked over by axe-core in one test, and
-// pictured in another.
+// Everything the app can look like at rest: each room with what can be open in it. Looked over by axe-core and pictured at once.
 
 import type { Page } from 'playwright-core';
 import { atRest, quiltBox, showSideBySide, walkTo } from './app.ts';

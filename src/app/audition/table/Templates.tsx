@@ -1,7 +1,7 @@
 // The acrylic on the table: each template lies in a picture of its own that the browser moves as a whole, so that a hand can slide
 // and turn it without anything being drawn again.
 
-import { memo, useLayoutEffect, useRef } from 'react';
+import { type CSSProperties, memo, useLayoutEffect, useRef } from 'react';
 import { boundsOf } from '../../../geometry/bounds.ts';
 import { stretchOfPath } from '../../../geometry/change.ts';
 import { pathLength, pointAlong } from '../../../geometry/measure.ts';
@@ -114,6 +114,7 @@ const Sheet = memo(function Sheet({ ref, className, shape, needle, scale, part }
     <svg
       ref={ref}
       className={className}
+      style={{ '--scale': scale } as CSSProperties}
       width={box.width * scale}
       height={box.height * scale}
       viewBox={`${box.x} ${box.y} ${box.width} ${box.height}`}

@@ -1,0 +1,5 @@
+// See looked-over.ts.
+
+import { lookedOver } from './looked-over.ts';
+
+lookedOver(2);
