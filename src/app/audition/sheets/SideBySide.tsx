@@ -26,7 +26,7 @@ export function SideBySide({ stack, sheets }: { readonly stack: Stack; readonly 
   return (
     <section className="table-place side-by-side" aria-label="Sheets side by side">
       <header>
-        <h2>{`Side by side, on ${area.name}`}</h2>
+        <h1>{`Side by side, on ${area.name}`}</h1>
         <Button className="button" onPress={() => laySideBySide(session, [])}>Lay one alone</Button>
       </header>
       <ul className={`beside of-${sheets.length}`}>
@@ -34,7 +34,7 @@ export function SideBySide({ stack, sheets }: { readonly stack: Stack; readonly 
           <li key={stacked.id} className={`beside-sheet${stacked.sheet.chosen ? ' chosen' : ''}`}>
             <SheetPicture sheet={stacked.id} area={area} box={{ width: area.width, height: area.height }} />
             <div className="beside-words">
-              <h3><b>{stacked.letter}</b> {stacked.sheet.name}</h3>
+              <h2><b>{stacked.letter}</b> {stacked.sheet.name}</h2>
               <Sewn stacked={stacked} area={area.id} what={oneArea(stack.kind)} />
               <div className="slip-buttons">
                 {stacked.sheet.chosen ? <p className="is-chosen">Chosen</p> : <Button className="button" aria-label={`Choose this: sheet ${stacked.letter}`} onPress={() => chooseToSew(session, stacked.id)}>Choose this</Button>}
