@@ -80,7 +80,7 @@ describe('the sheets', () => {
     const scales = await page.locator('.beside-sheet svg').evaluateAll((all) => all.map((svg) => `${svg.getAttribute('viewBox')} ${Math.round(svg.clientWidth)} ${Math.round(svg.clientHeight)}`));
     expect(new Set(scales).size).toBe(1);
     await page.getByRole('button', { name: 'Choose this: sheet B' }).click();
-    await expect.poll(() => page.locator('.beside-sheet.chosen h3').textContent()).toContain('Sheet B');
+    await expect.poll(() => page.locator('.beside-sheet.chosen h2').textContent()).toContain('Sheet B');
   });
 });
 
