@@ -188,7 +188,7 @@ describe('versions', () => {
       await page.getByRole('button', { name: /^Redo/ }).click();
       await lies(page, fixturePlan().name);
       await planMenu(page, 'Versions…');
-      expect(await page.locator('.version-row .plan-card-name').allTextContents()).toEqual(['Before going back', 'As it began']);
+      await expect.poll(() => page.locator('.version-row .plan-card-name').allTextContents()).toEqual(['Before going back', 'As it began']);
       await page.getByRole('button', { name: /^More for Before going back/ }).click();
       await page.getByRole('menuitem', { name: 'Make a plan of it' }).click();
       await lies(page, 'Later, earlier');
