@@ -58,6 +58,12 @@ export function writeLengthBare(inches: number, style: LengthStyle): string {
   return short === '-0' ? '0' : short;
 }
 
+/** A length finer than a tape shows it, such as how far a line strays: thousandths of an inch unless it is a number of thirty-seconds, or tenths of a millimetre. */
+export function writeFineLength(inches: number, unit: LengthStyle['unit']): string {
+  if (unit === 'cm') return writeLength(inches, { unit, decimals: 2 });
+  return writeLength(inches, Number.isInteger(inches * 32) ? { unit, smallest: 32 } : { unit, decimals: 3 });
+}
+
 /** The length, in inches, rounded to the nearest `smallest`-th of an inch (halves away from zero), for setting as a true fraction. */
 export function mixedFraction(inches: number, smallest: 8 | 16 | 32): MixedFraction {
   const count = Math.round(Math.abs(inches) * smallest);

@@ -1,7 +1,7 @@
 // Lengths on the screen, in the unit the plan is shown in.
 
 import { styleOf } from '../../model/length-style.ts';
-import { CM_PER_INCH, type LengthStyle, writeLength } from '../../num/inches.ts';
+import { CM_PER_INCH, type LengthStyle, writeFineLength, writeLength } from '../../num/inches.ts';
 import { useSession } from '../use-session.ts';
 
 export type WriteLength = (inches: number) => string;
@@ -34,8 +34,5 @@ export function useLongLengths(): WriteLength {
 /** Writes a length finer than a sixteenth where it is: of feet, thicknesses and what they do to a line. */
 export function useFineLengths(): WriteLength {
   const unit = useSession((state) => state.evaluation.plan.shownIn);
-  return (inches) => {
-    if (unit === 'cm') return writeLength(inches, { unit, decimals: 2 });
-    return writeLength(inches, Number.isInteger(inches * 32) ? { unit, smallest: 32 } : { unit, decimals: 3 });
-  };
+  return (inches) => writeFineLength(inches, unit);
 }

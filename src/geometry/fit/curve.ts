@@ -1,7 +1,7 @@
 // A smooth curve replaced by a chain of arcs, tangent-continuous, within a tolerance, with few arcs.
 // The way: the curve is looked at closely and parted at its corners; if one biarc will not do for a smooth run, it is parted at its inflections, and
 // each part is covered by the longest biarcs that fit; then the tolerance is drawn tighter as long as the count stays the same, so
-// that the arcs share the error evenly and no stub is left at the end. Biarcs have their ends and directions on the curve.
+// that the arcs share the error evenly and no scrap is left at the end. Biarcs have their ends and directions on the curve.
 // Maths: the error of a biarc grows with the cube of its length (D. S. Meek and D. J. Walton, "Approximating smooth planar curves by arc splines",
 // J. Comput. Appl. Math. 59 (1995) 221-231, quoted from memory), which steers the search for the longest one.
 

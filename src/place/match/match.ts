@@ -1,7 +1,7 @@
 // Matching a line: which templates, in which poses, sew it in few placements within a tolerance. The same search as an echo, at no distance.
 
-import { type Path, openPath } from '../../geometry/path.ts';
-import type { Frame, Point } from '../../geometry/point.ts';
+import type { Path } from '../../geometry/path.ts';
+import type { Frame } from '../../geometry/point.ts';
 import { EYE } from '../../num/tolerances.ts';
 import { type Candidate, type EchoOptions, SHORTEST_STRETCH, quarrelWith, railsOf, wantedLines } from '../echo/echo.ts';
 import { type KitEcho, echoKit } from '../echo/echo-kit.ts';
@@ -34,10 +34,4 @@ export function match<F extends Frame>(line: Path<F>, kit: Readonly<Record<strin
   const chain = chainAlong(wantedLines(line, asked), railsOf(candidates), candidates.map(({ needle }) => needle), { tolerance, needleOffset, least, ...(most !== undefined && { most }) });
   if (!chain) return { kind: 'none', ids, alone };
   return { kind: chain.missed.length === 0 ? 'whole' : 'part', ids, chain, alone };
-}
-
-/** The line through points drawn by hand, in inches; points that lie on each other are left out. */
-export function drawnLine<F extends Frame>(points: readonly Point<F>[]): Path<F> {
-  const apart = points.filter((p, i) => i === 0 || p.x !== points[i - 1]!.x || p.y !== points[i - 1]!.y);
-  return openPath(apart.map(({ x, y }) => ({ x, y, bulge: 0 })));
 }

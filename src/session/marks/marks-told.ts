@@ -4,9 +4,9 @@ import { markedTemplate } from '../../drawing/marked-template.ts';
 import type { DisplayList } from '../../drawing/display-list.ts';
 import { setOut } from '../../engine/evaluate.ts';
 import { marksOf } from '../../engine/marks.ts';
-import { styleOf } from '../../model/length-style.ts';
 import type { Plan } from '../../model/plan.ts';
-import { writeLength } from '../../num/inches.ts';
+import { writeFineLength } from '../../num/inches.ts';
+import { FOOT_SLACK, MARK_SLACK } from '../../num/tolerances.ts';
 
 export interface MarksTold {
   readonly picture: DisplayList<'template'>;
@@ -26,7 +26,7 @@ export function marksTold(plan: Plan, sheet: string, placement: string): MarksTo
   const template = templates.find(({ layings }) => layings.some(({ laying }) => laying.laid.placement === placement));
   const laying = template?.layings.find((each) => each.laying.laid.placement === placement);
   if (!template || !laying) return undefined;
-  const style = styleOf(plan);
+  const fine = (inches: number) => writeFineLength(inches, plan.shownIn);
   const { wander, steadier, meetings, sentences } = laying;
   return {
     picture: markedTemplate(template),
@@ -34,16 +34,11 @@ export function marksTold(plan: Plan, sheet: string, placement: string): MarksTo
     sentences: sentences.map(({ say }) => say),
     straying: [
       wander.kind === 'held'
-        ? `Laid by these, with each mark off by up to 1/32 in and the foot by 1/64, the needle line strays by at most ${finely(wander.worst, plan)} 95 times of 100.`
+        ? `Laid by these, with each mark off by up to ${fine(MARK_SLACK)} and the foot by ${fine(FOOT_SLACK)}, the needle line strays by at most ${fine(wander.worst)} 95 times of 100.`
         : 'Nothing was found on it that holds it: lay it by its pins, or measure.',
-      ...meetings.filter(({ stillMeets }) => !stillMeets).slice(0, 1).map(({ gap }) => `Ends that meet may come to lie ${finely(gap, plan)} apart: start from the end that is sewn.`),
-      ...(steadier ? [`Steadier: ${steadier.say} Then it strays by at most ${finely(steadier.worst, plan)}.`] : []),
+      ...meetings.filter(({ stillMeets }) => !stillMeets).slice(0, 1).map(({ gap }) => `Ends that meet may come to lie ${fine(gap)} apart: start from the end that is sewn.`),
+      ...(steadier ? [`Steadier: ${steadier.say} Then it strays by at most ${fine(steadier.worst)}.`] : []),
       ...(template.layings.length > 1 ? [`The same marks serve all ${template.layings.length} ways it is laid on this sheet, and every image of the repeat.`] : []),
-    ].map((sentence) => (style.unit === 'cm' ? sentence.replace('1/32 in', '0.8 mm').replace('1/64', '0.4 mm') : sentence)),
+    ],
   };
-}
-
-/** To a sixteenth a tape would show nothing. */
-function finely(inches: number, plan: Plan): string {
-  return plan.shownIn === 'cm' ? `${(inches * 25.4).toFixed(1)} mm` : writeLength(inches, { unit: 'in', decimals: 2 });
 }

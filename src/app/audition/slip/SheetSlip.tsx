@@ -49,7 +49,7 @@ export function SheetSlip({ on, clip }: { readonly on: OnTable; readonly clip: C
       {naming && <NameForm label="Name of the sheet" name={sheet.name} onDone={(name) => { setNaming(false); if (name !== undefined) renameSheet(session, id, name); }} />}
       <MeasurePart />
       <SlipPart title="On this sheet">
-        <Sentence>{count === 0 ? 'Pull a template up from the shelf.' : count === 1 ? 'One template lies on it. Touch it to read how.' : `${count} templates lie on it. Touch one to read how.`}</Sentence>
+        <Sentence>{count === 0 ? 'Lay a template on it: pull one up from the shelf, or choose one here.' : count === 1 ? 'One template lies on it. Touch it to read how.' : `${count} templates lie on it. Touch one to read how.`}</Sentence>
         <div className="slip-buttons">
           <LayTemplate />
           <Button className="button" onPress={() => setNaming(true)}>Rename it</Button>
