@@ -159,8 +159,24 @@ export const STATES: readonly State[] = [
     },
   },
   {
+    name: 'audition-marks',
+    go: async (page) => {
+      await page.getByRole('button', { name: 'Show the marks' }).click();
+      await page.locator('.marked-picture').scrollIntoViewIfNeeded();
+    },
+  },
+  {
+    name: 'audition-echo',
+    go: async (page) => {
+      await page.getByRole('button', { name: /^More: pass/ }).first().click();
+      await page.getByRole('menuitem', { name: 'Echo it' }).click();
+      await page.locator('.offers[aria-busy="false"] .offer').first().waitFor();
+    },
+  },
+  {
     name: 'audition-word',
     go: async (page) => {
+      await page.getByRole('button', { name: 'Leave it as it was' }).click();
       await page.getByRole('button', { name: /^Where it is put:/ }).first().click();
       await page.getByRole('menu').waitFor();
     },
@@ -207,6 +223,7 @@ export const STATES: readonly State[] = [
       await atRest(page);
     },
   },
+  { name: 'audition-pencil', go: (page) => page.getByRole('button', { name: 'Draw a line', exact: true }).click() },
 ];
 
 export const SIZES = [

@@ -75,7 +75,7 @@ function NoSheetSlip({ on, clip }: { readonly on: OnTable; readonly clip: ClipHa
       <MeasurePart />
       <SlipPart title="What to do next">
         <Sentence>{`Take a sheet for ${all}.`}</Sentence>
-        <Sentence>Or pull a template up from the shelf: a sheet comes with it.</Sentence>
+        <Sentence>Or lay a template: a sheet comes with it.</Sentence>
         <div className="slip-buttons"><LayTemplate /></div>
       </SlipPart>
       <SetOutPart on={on} />
