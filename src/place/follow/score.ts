@@ -9,7 +9,7 @@ export interface ScoreTerm {
 }
 
 /** Being off by the whole tolerance weighs as much as leaving out a tenth of the line. */
-const DEVIATION_WEIGHT = 0.1;
+export const DEVIATION_WEIGHT = 0.1;
 /** Only a tie is decided by the face. */
 const FACE_DOWN = 0.001;
 

@@ -13,6 +13,7 @@ import { setOut } from '../../engine/evaluate.ts';
 import { rulersOf } from '../../engine/kit-rulers.ts';
 import { EYE } from '../../num/tolerances.ts';
 import { type Candidate, echo } from '../../place/echo/echo.ts';
+import { DEVIATION_WEIGHT } from '../../place/follow/score.ts';
 import { asPlacement } from '../../place/follow/as-placement.ts';
 import type { Chain } from '../../place/follow/chain.ts';
 import { match } from '../../place/match/match.ts';
@@ -24,6 +25,8 @@ import type { Offer, Offers } from './offer.ts';
 import { type Along, type LaidAlong, greatestStray, sayAlong, sayNothingFollows, titleAlong } from './say-along.ts';
 
 const MOST = 8;
+/** One placement more weighs as much as leaving out a tenth of the line: each is a stop, a move and a join. */
+const PLACEMENT_WEIGHT = 0.1;
 
 /** Lines beside a pass already sewn. */
 export function echoOffers(plan: Plan, asked: AskedEcho): Offers {
@@ -60,7 +63,7 @@ interface Question {
   readonly template?: string;
 }
 
-/** The most of the line first, then the fewest placements, then the least straying. */
+/** Most of the line, in few placements, near: ranked by the sum of what is wanting of each. */
 function offersAlong(question: Question): Offers {
   const { plan, line, template, distance, tolerance } = question;
   const foot = footOnTheMachine(plan.kit);
@@ -70,11 +73,12 @@ function offersAlong(question: Question): Offers {
   const style = styleOf(plan);
   const ways = [...oneByOne(question, kit), ...(distance === 0 ? together(question, kit) : [])];
   if (ways.length === 0) return { kind: 'none', why: [sayNothingFollows(tolerance, style)] };
-  const ranked = ways.sort((a, b) => followed(b) - followed(a) || a.laid.length - b.laid.length || greatestStray(a) - greatestStray(b));
+  const wanting = (way: Along) => 1 - followed(way) / whole + PLACEMENT_WEIGHT * (way.laid.length - 1) + (DEVIATION_WEIGHT * greatestStray(way)) / tolerance;
+  const ranked = ways.sort((a, b) => wanting(a) - wanting(b));
   return { kind: 'offers', offers: ranked.slice(0, MOST).map((way): Offer => ({ id: idOf(way), title: titleAlong(way, followed(way) / whole, plan.kit), about: sayAlong(way, distance, style), sheets: [withPlacements(question, way, foot.id)] })) };
 }
 
-/** Each template by itself: the whole line, or a chain of placements, or its longest stretch. */
+/** Each template by itself: the whole line or its longest stretch in one placement, and a chain of placements where that goes farther. */
 function oneByOne({ line, needleOffset, distance, tolerance, side }: Question, kit: Readonly<Record<string, Candidate>>): readonly Along[] {
   return Object.entries(kit).flatMap(([template, candidate]): readonly Along[] => {
     const found = echo<'area'>(line, candidate, { distance, tolerance, side: side ?? 'either', needleOffset, chain: true });
@@ -83,8 +87,9 @@ function oneByOne({ line, needleOffset, distance, tolerance, side }: Question, k
         return [{ laid: [{ template, following: found.best }], missed: [] }];
       case 'part': {
         const { best, chain, whole } = found;
-        const laid = chain && chain.placements.length > 0 ? chain.placements.map((following): LaidAlong => ({ template, following })) : [{ template, following: best }];
-        return [{ laid, missed: chain?.missed ?? [], ...(whole && { onceAlongAll: whole }) }];
+        const once: Along = { laid: [{ template, following: best }], missed: [], ...(whole && { onceAlongAll: whole }) };
+        if (!chain || chain.placements.length < 2) return [once];
+        return [once, { laid: chain.placements.map((following): LaidAlong => ({ template, following })), missed: chain.missed }];
       }
       case 'none':
       case 'unusable':

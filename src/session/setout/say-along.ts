@@ -49,7 +49,7 @@ export function greatestStray({ laid }: Along): number {
 
 function sayStraying(most: number, isLine: boolean, from: string, style: LengthStyle): string {
   if (most <= SAME_POINT) return isLine ? 'It follows the line exactly.' : `It keeps exactly ${from}.`;
-  return `It strays from ${from} by at most ${writeFineLength(most, style.unit)}.`;
+  return isLine ? `It keeps to the line within ${writeFineLength(most, style.unit)}.` : `It keeps ${from}, to within ${writeFineLength(most, style.unit)}.`;
 }
 
 function sayOnce({ onceAlongAll }: Along, isLine: boolean, style: LengthStyle): string {

@@ -83,7 +83,7 @@ describe('a line', () => {
   it('echoed by the circle it was sewn with: off by 1/68 in inside or 1/60 outside, whichever is less', () => {
     const [offer] = offersOf(offersFor(arcPlan(), { kind: 'echo', sheet: 'arc', area: 'panel', placement: 'arc', pass: 'a', distance: 0.25 }));
     // Least greatest deviation of a radius of 4 1/4 from one of 4 or 4 1/2 over a chord of 4 in: half the difference of the sagittas, in closed form 1/68 in inside.
-    expect(offer!.about.join(' ')).toContain('by at most 0.015 in');
+    expect(offer!.about.join(' ')).toContain('to within 0.015 in');
     expect(Object.keys(offer!.sheets[0]!.placements)).toEqual(['arc', 'echo']);
   });
 

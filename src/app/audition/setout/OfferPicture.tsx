@@ -25,7 +25,7 @@ export function OfferPicture({ asked, offer }: { readonly asked: Asked; readonly
       className="offer-picture"
       style={{ '--fineness': 0.9 } as CSSProperties}
       viewBox={`${box.minX} ${box.minY} ${box.maxX - box.minX} ${box.maxY - box.minY}`}
-      preserveAspectRatio="xMidYMid slice"
+      preserveAspectRatio="xMidYMid meet"
       aria-hidden="true"
     >
       <PictureLayers layers={drawn.layers} />
