@@ -7,6 +7,7 @@ export default defineConfig({
     // The code under test is pure: files may share their modules, which halves the time.
     isolate: false,
     pool: 'threads',
+    maxWorkers: '100%',
     testTimeout: 60_000,
   },
 });

@@ -97,12 +97,14 @@ interface TraceEvent {
   readonly ts: number;
   /** Processor time, in microseconds. */
   readonly tdur?: number;
-  readonly args: { readonly data?: { readonly documentLoaderURL?: string } };
+  readonly args: { readonly frame?: string };
 }
 
 /** The part over LONG_TASK of every task of the page's main thread since the address was opened, by processor time, in milliseconds. */
 function deafFor(events: readonly TraceEvent[]): number {
-  const opened = events.find(({ name, args }) => name === 'navigationStart' && args.data?.documentLoaderURL?.startsWith(server.address));
+  // As Lighthouse itself finds it: the last navigation of the frame that painted. Its address is not always in the trace.
+  const painted = events.findLast(({ name }) => name === 'firstContentfulPaint');
+  const opened = events.findLast(({ name, args, ts }) => name === 'navigationStart' && painted !== undefined && args.frame === painted.args.frame && ts <= painted.ts);
   if (!opened) throw new Error('The page was not opened');
   const tasks = events.filter(({ name, pid, tid, ts }) => name === 'RunTask' && pid === opened.pid && tid === opened.tid && ts >= opened.ts);
   if (!tasks.some(({ tdur }) => tdur !== undefined)) throw new Error('There are no processor times');
