@@ -158,12 +158,12 @@ describe('the corner motif', () => {
     const at = await inBlock();
     const once = lastOn(sheetFor(await planNow(page), 'block'));
     await hands.tapTwice(at(once.pose.x - 0.2, once.pose.y));
-    expect(lastOn(sheetFor(await planNow(page), 'block')).flipped).toBe(true);
+    await expect.poll(async () => lastOn(sheetFor(await planNow(page), 'block')).flipped).toBe(true);
     await page.waitForTimeout(400);
     await shoot(page, 'touch-07-face-down');
     await hands.tapTwice(at(once.pose.x - 0.2, once.pose.y));
+    await expect.poll(async () => lastOn(sheetFor(await planNow(page), 'block')).flipped).toBe(false);
     const again = lastOn(sheetFor(await planNow(page), 'block'));
-    expect(again.flipped).toBe(false);
     expect(again.passes).toEqual(once.passes);
   });
 

@@ -4,11 +4,11 @@
 import { mkdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import { launchBrowser, serveApp } from '../support/browser.ts';
 import { openApp } from './app.ts';
 import { objections } from './axe.ts';
-import { SIZES, THEMES, statesAt } from './states.ts';
+import { SIZES, statesAt } from './states.ts';
 
 const SHOTS = fileURLToPath(new URL('shots/', import.meta.url));
 
@@ -28,23 +28,26 @@ export function lookedOver(wanted: number): void {
     await server?.close();
   });
 
-  describe(`at ${size}`, () => {
-    it.each(THEMES)('in the %s, axe-core finds nothing, nothing to touch is small, nothing lies sideways out of the page', async (colorScheme) => {
-      const app = await openApp(browser, server.address, { viewport, hasTouch, colorScheme, reducedMotion: 'reduce' });
-      const { page } = app;
-      const found: string[] = [];
-      for (const { name, go } of statesAt(viewport.width)) {
-        await go(page);
+  it(`at ${size}, light and dark, axe-core finds nothing, nothing to touch is small, nothing lies sideways out of the page`, async () => {
+    const app = await openApp(browser, server.address, { viewport, hasTouch, colorScheme: 'light', reducedMotion: 'reduce' });
+    const { page } = app;
+    const found: string[] = [];
+    for (const { name, go } of statesAt(viewport.width)) {
+      await go(page);
+      // Dark first, where only colours differ; then light again, as the next state is reached from it.
+      for (const colorScheme of ['dark', 'light'] as const) {
+        await page.emulateMedia({ colorScheme });
         await page.screenshot({ path: `${SHOTS}${name}-${size}-${colorScheme}.png`, animations: 'disabled' });
-        found.push(...[...(await objectionsAtRest(page, colorScheme === 'light' ? 'all' : 'of-colour')), ...(await smallOnes(page))].map((what) => `${name}: ${what}`));
-        const width = await page.evaluate(() => document.documentElement.scrollWidth);
-        if (width > viewport.width) found.push(`${name}: the page is ${width} wide`);
+        found.push(...(await objectionsAtRest(page, colorScheme === 'light' ? 'all' : 'of-colour')).map((what) => `${name}, ${colorScheme}: ${what}`));
       }
-      expect(found).toEqual([]);
-      expect(app.complaints()).toEqual([]);
-      await app.close();
-    }, 300_000);
-  });
+      found.push(...(await smallOnes(page)).map((what) => `${name}: ${what}`));
+      const width = await page.evaluate(() => document.documentElement.scrollWidth);
+      if (width > viewport.width) found.push(`${name}: the page is ${width} wide`);
+    }
+    expect(found).toEqual([]);
+    expect(app.complaints()).toEqual([]);
+    await app.close();
+  }, 300_000);
 }
 
 /** What can be touched, and is smaller than a finger needs (44 CSS pixels; what is said in a line of text may be lower: WCAG 2.2, 2.5.8). */
